@@ -1,0 +1,2 @@
+/** Cure against time and temperature. */
+package org.flexwright.curing;

@@ -1,0 +1,2 @@
+/** The example project. */
+package org.flexwright.example;

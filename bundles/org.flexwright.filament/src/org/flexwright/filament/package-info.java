@@ -1,0 +1,2 @@
+/** Printing with soft filament. */
+package org.flexwright.filament;

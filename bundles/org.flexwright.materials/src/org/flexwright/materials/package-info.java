@@ -1,0 +1,2 @@
+/** Material data: families, sheets, lots. */
+package org.flexwright.materials;

@@ -1,0 +1,2 @@
+/** Batches: ratios, weighings, mixing and degassing. */
+package org.flexwright.mixing;

@@ -1,0 +1,2 @@
+/** Moulds and casting in them. */
+package org.flexwright.moulding;

@@ -1,0 +1,2 @@
+/** Statistics, fits, roots and differential equations as pure functions. */
+package org.flexwright.numerics;

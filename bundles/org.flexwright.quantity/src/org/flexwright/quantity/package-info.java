@@ -1,0 +1,2 @@
+/** Kinds of quantity, units, and reading and printing of values with a unit. */
+package org.flexwright.quantity;

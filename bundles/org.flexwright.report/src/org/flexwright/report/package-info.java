@@ -1,0 +1,2 @@
+/** Reports about a project. */
+package org.flexwright.report;

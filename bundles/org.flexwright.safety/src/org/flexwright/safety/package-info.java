@@ -1,0 +1,2 @@
+/** Hazards and the usual cautions. */
+package org.flexwright.safety;

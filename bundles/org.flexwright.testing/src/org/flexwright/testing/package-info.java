@@ -1,0 +1,2 @@
+/** Test pieces, readings and properties. */
+package org.flexwright.testing;

@@ -1,0 +1,2 @@
+/** Printing in a vat of resin. */
+package org.flexwright.vatprint;

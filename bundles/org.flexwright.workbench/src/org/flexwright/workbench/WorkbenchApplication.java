@@ -1,0 +1,34 @@
+package org.flexwright.workbench;
+
+import org.eclipse.equinox.app.IApplication;
+import org.eclipse.equinox.app.IApplicationContext;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.ui.PlatformUI;
+
+/** The window as an application: runs the workbench until it is closed. */
+public final class WorkbenchApplication implements IApplication {
+
+    @Override
+    public Object start(IApplicationContext context) {
+        Display display = PlatformUI.createDisplay();
+        try {
+            int result = PlatformUI.createAndRunWorkbench(display, new FlexwrightAdvisor());
+            return result == PlatformUI.RETURN_RESTART ? EXIT_RESTART : EXIT_OK;
+        } finally {
+            display.dispose();
+        }
+    }
+
+    @Override
+    public void stop() {
+        if (!PlatformUI.isWorkbenchRunning()) {
+            return;
+        }
+        Display display = PlatformUI.getWorkbench().getDisplay();
+        display.syncExec(() -> {
+            if (!display.isDisposed()) {
+                PlatformUI.getWorkbench().close();
+            }
+        });
+    }
+}
