@@ -1,0 +1,2 @@
+/** Step kinds and process kinds. */
+package org.flexwright.core.process;

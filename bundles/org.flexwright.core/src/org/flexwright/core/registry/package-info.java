@@ -1,0 +1,2 @@
+/** What the plugins registered, without duplicates, and what failed and why. */
+package org.flexwright.core.registry;

@@ -1,0 +1,2 @@
+/** Opening, changing and saving a project. */
+package org.flexwright.core.session;

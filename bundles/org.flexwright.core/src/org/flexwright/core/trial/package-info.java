@@ -1,0 +1,2 @@
+/** Trials, recipes, weighings and attachments as functions of an edit. */
+package org.flexwright.core.trial;

@@ -1,0 +1,8474 @@
+/**
+ */
+package org.flexwright.model;
+
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EDataType;
+import org.eclipse.emf.ecore.EEnum;
+import org.eclipse.emf.ecore.EPackage;
+import org.eclipse.emf.ecore.EReference;
+
+/**
+ * <!-- begin-user-doc -->
+ * The <b>Package</b> for the model.
+ * It contains accessors for the meta objects to represent
+ * <ul>
+ *   <li>each class,</li>
+ *   <li>each feature of each class,</li>
+ *   <li>each operation of each class,</li>
+ *   <li>each enum,</li>
+ *   <li>and each data type</li>
+ * </ul>
+ * <!-- end-user-doc -->
+ * @see org.flexwright.model.ModelFactory
+ * @model kind="package"
+ * @generated
+ */
+public interface ModelPackage extends EPackage {
+	/**
+	 * The package name.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	String eNAME = "model";
+
+	/**
+	 * The package namespace URI.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	String eNS_URI = "urn:flexwright:model:1";
+
+	/**
+	 * The package namespace name.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	String eNS_PREFIX = "fw";
+
+	/**
+	 * The singleton instance of the package.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	ModelPackage eINSTANCE = org.flexwright.model.impl.ModelPackageImpl.init();
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.IdentifiedImpl <em>Identified</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.IdentifiedImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getIdentified()
+	 * @generated
+	 */
+	int IDENTIFIED = 0;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int IDENTIFIED__ID = 0;
+
+	/**
+	 * The number of structural features of the '<em>Identified</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int IDENTIFIED_FEATURE_COUNT = 1;
+
+	/**
+	 * The number of operations of the '<em>Identified</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int IDENTIFIED_OPERATION_COUNT = 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.EntryImpl <em>Entry</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.EntryImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getEntry()
+	 * @generated
+	 */
+	int ENTRY = 1;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ENTRY__ID = IDENTIFIED__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ENTRY__PROVENANCE = IDENTIFIED_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ENTRY__NOTE = IDENTIFIED_FEATURE_COUNT + 1;
+
+	/**
+	 * The number of structural features of the '<em>Entry</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ENTRY_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 2;
+
+	/**
+	 * The number of operations of the '<em>Entry</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ENTRY_OPERATION_COUNT = IDENTIFIED_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.ProvenanceImpl <em>Provenance</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.ProvenanceImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getProvenance()
+	 * @generated
+	 */
+	int PROVENANCE = 2;
+
+	/**
+	 * The feature id for the '<em><b>Feature</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROVENANCE__FEATURE = 0;
+
+	/**
+	 * The feature id for the '<em><b>Origin</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROVENANCE__ORIGIN = 1;
+
+	/**
+	 * The feature id for the '<em><b>Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROVENANCE__SOURCE = 2;
+
+	/**
+	 * The feature id for the '<em><b>Uncertainty</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROVENANCE__UNCERTAINTY = 3;
+
+	/**
+	 * The feature id for the '<em><b>Typed As</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROVENANCE__TYPED_AS = 4;
+
+	/**
+	 * The feature id for the '<em><b>By</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROVENANCE__BY = 5;
+
+	/**
+	 * The feature id for the '<em><b>At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROVENANCE__AT = 6;
+
+	/**
+	 * The number of structural features of the '<em>Provenance</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROVENANCE_FEATURE_COUNT = 7;
+
+	/**
+	 * The number of operations of the '<em>Provenance</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROVENANCE_OPERATION_COUNT = 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.ProjectImpl <em>Project</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.ProjectImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getProject()
+	 * @generated
+	 */
+	int PROJECT = 3;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Title</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__TITLE = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Job</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__JOB = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Invented</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__INVENTED = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Created At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__CREATED_AT = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Written By</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__WRITTEN_BY = ENTRY_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Journal Seq</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__JOURNAL_SEQ = ENTRY_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Needs</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__NEEDS = ENTRY_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Reference Parts</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__REFERENCE_PARTS = ENTRY_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>Target Sheets</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__TARGET_SHEETS = ENTRY_FEATURE_COUNT + 8;
+
+	/**
+	 * The feature id for the '<em><b>Grades</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__GRADES = ENTRY_FEATURE_COUNT + 9;
+
+	/**
+	 * The feature id for the '<em><b>Instruments</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__INSTRUMENTS = ENTRY_FEATURE_COUNT + 10;
+
+	/**
+	 * The feature id for the '<em><b>Control Pieces</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__CONTROL_PIECES = ENTRY_FEATURE_COUNT + 11;
+
+	/**
+	 * The feature id for the '<em><b>Sessions</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__SESSIONS = ENTRY_FEATURE_COUNT + 12;
+
+	/**
+	 * The feature id for the '<em><b>Trials</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__TRIALS = ENTRY_FEATURE_COUNT + 13;
+
+	/**
+	 * The feature id for the '<em><b>Recipes</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__RECIPES = ENTRY_FEATURE_COUNT + 14;
+
+	/**
+	 * The feature id for the '<em><b>Attachments</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__ATTACHMENTS = ENTRY_FEATURE_COUNT + 15;
+
+	/**
+	 * The feature id for the '<em><b>Acknowledgements</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__ACKNOWLEDGEMENTS = ENTRY_FEATURE_COUNT + 16;
+
+	/**
+	 * The feature id for the '<em><b>Overrides</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__OVERRIDES = ENTRY_FEATURE_COUNT + 17;
+
+	/**
+	 * The feature id for the '<em><b>Plugins</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__PLUGINS = ENTRY_FEATURE_COUNT + 18;
+
+	/**
+	 * The number of structural features of the '<em>Project</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 19;
+
+	/**
+	 * The number of operations of the '<em>Project</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.PluginUseImpl <em>Plugin Use</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.PluginUseImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getPluginUse()
+	 * @generated
+	 */
+	int PLUGIN_USE = 4;
+
+	/**
+	 * The feature id for the '<em><b>Ns URI</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PLUGIN_USE__NS_URI = 0;
+
+	/**
+	 * The feature id for the '<em><b>Plugin</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PLUGIN_USE__PLUGIN = 1;
+
+	/**
+	 * The feature id for the '<em><b>Version</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PLUGIN_USE__VERSION = 2;
+
+	/**
+	 * The number of structural features of the '<em>Plugin Use</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PLUGIN_USE_FEATURE_COUNT = 3;
+
+	/**
+	 * The number of operations of the '<em>Plugin Use</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PLUGIN_USE_OPERATION_COUNT = 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.NeedImpl <em>Need</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.NeedImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getNeed()
+	 * @generated
+	 */
+	int NEED = 5;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int NEED__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int NEED__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int NEED__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Text</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int NEED__TEXT = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Importance</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int NEED__IMPORTANCE = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The number of structural features of the '<em>Need</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int NEED_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The number of operations of the '<em>Need</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int NEED_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.PropertyKeyImpl <em>Property Key</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.PropertyKeyImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getPropertyKey()
+	 * @generated
+	 */
+	int PROPERTY_KEY = 6;
+
+	/**
+	 * The feature id for the '<em><b>Property</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROPERTY_KEY__PROPERTY = 0;
+
+	/**
+	 * The feature id for the '<em><b>Piece Kind</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROPERTY_KEY__PIECE_KIND = 1;
+
+	/**
+	 * The feature id for the '<em><b>Spot</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROPERTY_KEY__SPOT = 2;
+
+	/**
+	 * The feature id for the '<em><b>Support</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROPERTY_KEY__SUPPORT = 3;
+
+	/**
+	 * The feature id for the '<em><b>Dwell</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROPERTY_KEY__DWELL = 4;
+
+	/**
+	 * The number of structural features of the '<em>Property Key</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROPERTY_KEY_FEATURE_COUNT = 5;
+
+	/**
+	 * The number of operations of the '<em>Property Key</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROPERTY_KEY_OPERATION_COUNT = 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.TargetSheetImpl <em>Target Sheet</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.TargetSheetImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getTargetSheet()
+	 * @generated
+	 */
+	int TARGET_SHEET = 7;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TARGET_SHEET__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TARGET_SHEET__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TARGET_SHEET__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Version</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TARGET_SHEET__VERSION = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Frozen At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TARGET_SHEET__FROZEN_AT = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Frozen By</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TARGET_SHEET__FROZEN_BY = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Reason</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TARGET_SHEET__REASON = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Targets</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TARGET_SHEET__TARGETS = ENTRY_FEATURE_COUNT + 4;
+
+	/**
+	 * The number of structural features of the '<em>Target Sheet</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TARGET_SHEET_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 5;
+
+	/**
+	 * The number of operations of the '<em>Target Sheet</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TARGET_SHEET_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.TargetImpl <em>Target</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.TargetImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getTarget()
+	 * @generated
+	 */
+	int TARGET = 8;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TARGET__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TARGET__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TARGET__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Key</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TARGET__KEY = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Rule</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TARGET__RULE = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Low</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TARGET__LOW = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>High</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TARGET__HIGH = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Nominal</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TARGET__NOMINAL = ENTRY_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Tolerance</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TARGET__TOLERANCE = ENTRY_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Weight</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TARGET__WEIGHT = ENTRY_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Reject Below</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TARGET__REJECT_BELOW = ENTRY_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>Reject Above</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TARGET__REJECT_ABOVE = ENTRY_FEATURE_COUNT + 8;
+
+	/**
+	 * The feature id for the '<em><b>Allowed Share</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TARGET__ALLOWED_SHARE = ENTRY_FEATURE_COUNT + 9;
+
+	/**
+	 * The number of structural features of the '<em>Target</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TARGET_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 10;
+
+	/**
+	 * The number of operations of the '<em>Target</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TARGET_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.MaterialGradeImpl <em>Material Grade</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.MaterialGradeImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getMaterialGrade()
+	 * @generated
+	 */
+	int MATERIAL_GRADE = 9;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_GRADE__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_GRADE__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_GRADE__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Code</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_GRADE__CODE = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_GRADE__NAME = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Family</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_GRADE__FAMILY = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Role</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_GRADE__ROLE = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Hazards</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_GRADE__HAZARDS = ENTRY_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Values</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_GRADE__VALUES = ENTRY_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Lots</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_GRADE__LOTS = ENTRY_FEATURE_COUNT + 6;
+
+	/**
+	 * The number of structural features of the '<em>Material Grade</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_GRADE_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 7;
+
+	/**
+	 * The number of operations of the '<em>Material Grade</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_GRADE_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.MaterialValueImpl <em>Material Value</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.MaterialValueImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getMaterialValue()
+	 * @generated
+	 */
+	int MATERIAL_VALUE = 10;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_VALUE__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_VALUE__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_VALUE__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Property</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_VALUE__PROPERTY = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Unit</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_VALUE__UNIT = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Sheet Value</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_VALUE__SHEET_VALUE = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Sheet Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_VALUE__SHEET_SOURCE = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Own Value</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_VALUE__OWN_VALUE = ENTRY_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Own Uncertainty</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_VALUE__OWN_UNCERTAINTY = ENTRY_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Own Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_VALUE__OWN_SOURCE = ENTRY_FEATURE_COUNT + 6;
+
+	/**
+	 * The number of structural features of the '<em>Material Value</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_VALUE_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 7;
+
+	/**
+	 * The number of operations of the '<em>Material Value</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_VALUE_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.LotImpl <em>Lot</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.LotImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getLot()
+	 * @generated
+	 */
+	int LOT = 11;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LOT__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LOT__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LOT__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Code</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LOT__CODE = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Opened</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LOT__OPENED = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Expires</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LOT__EXPIRES = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Price</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LOT__PRICE = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Amount</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LOT__AMOUNT = ENTRY_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Sheet Date</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LOT__SHEET_DATE = ENTRY_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Sheet Revision</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LOT__SHEET_REVISION = ENTRY_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Values</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LOT__VALUES = ENTRY_FEATURE_COUNT + 7;
+
+	/**
+	 * The number of structural features of the '<em>Lot</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LOT_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 8;
+
+	/**
+	 * The number of operations of the '<em>Lot</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LOT_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.InstrumentImpl <em>Instrument</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.InstrumentImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getInstrument()
+	 * @generated
+	 */
+	int INSTRUMENT = 12;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int INSTRUMENT__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int INSTRUMENT__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int INSTRUMENT__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int INSTRUMENT__NAME = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Kind</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int INSTRUMENT__KIND = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Unit</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int INSTRUMENT__UNIT = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Resolution</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int INSTRUMENT__RESOLUTION = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Accuracy</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int INSTRUMENT__ACCURACY = ENTRY_FEATURE_COUNT + 4;
+
+	/**
+	 * The number of structural features of the '<em>Instrument</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int INSTRUMENT_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 5;
+
+	/**
+	 * The number of operations of the '<em>Instrument</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int INSTRUMENT_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.SessionImpl <em>Session</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.SessionImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getSession()
+	 * @generated
+	 */
+	int SESSION = 13;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SESSION__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SESSION__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SESSION__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Code</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SESSION__CODE = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SESSION__AT = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Room C</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SESSION__ROOM_C = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Room Rh</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SESSION__ROOM_RH = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Who</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SESSION__WHO = ENTRY_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Instruments</b></em>' reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SESSION__INSTRUMENTS = ENTRY_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Control Piece</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SESSION__CONTROL_PIECE = ENTRY_FEATURE_COUNT + 6;
+
+	/**
+	 * The number of structural features of the '<em>Session</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SESSION_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 7;
+
+	/**
+	 * The number of operations of the '<em>Session</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SESSION_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.SpecimenImpl <em>Specimen</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.SpecimenImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getSpecimen()
+	 * @generated
+	 */
+	int SPECIMEN = 14;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPECIMEN__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPECIMEN__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPECIMEN__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Code</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPECIMEN__CODE = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Piece Kind</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPECIMEN__PIECE_KIND = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Thickness</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPECIMEN__THICKNESS = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Made At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPECIMEN__MADE_AT = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Failed</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPECIMEN__FAILED = ENTRY_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Fail Reason</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPECIMEN__FAIL_REASON = ENTRY_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Measurements</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPECIMEN__MEASUREMENTS = ENTRY_FEATURE_COUNT + 6;
+
+	/**
+	 * The number of structural features of the '<em>Specimen</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPECIMEN_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 7;
+
+	/**
+	 * The number of operations of the '<em>Specimen</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPECIMEN_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.ControlPieceImpl <em>Control Piece</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.ControlPieceImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getControlPiece()
+	 * @generated
+	 */
+	int CONTROL_PIECE = 15;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CONTROL_PIECE__ID = SPECIMEN__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CONTROL_PIECE__PROVENANCE = SPECIMEN__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CONTROL_PIECE__NOTE = SPECIMEN__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Code</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CONTROL_PIECE__CODE = SPECIMEN__CODE;
+
+	/**
+	 * The feature id for the '<em><b>Piece Kind</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CONTROL_PIECE__PIECE_KIND = SPECIMEN__PIECE_KIND;
+
+	/**
+	 * The feature id for the '<em><b>Thickness</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CONTROL_PIECE__THICKNESS = SPECIMEN__THICKNESS;
+
+	/**
+	 * The feature id for the '<em><b>Made At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CONTROL_PIECE__MADE_AT = SPECIMEN__MADE_AT;
+
+	/**
+	 * The feature id for the '<em><b>Failed</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CONTROL_PIECE__FAILED = SPECIMEN__FAILED;
+
+	/**
+	 * The feature id for the '<em><b>Fail Reason</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CONTROL_PIECE__FAIL_REASON = SPECIMEN__FAIL_REASON;
+
+	/**
+	 * The feature id for the '<em><b>Measurements</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CONTROL_PIECE__MEASUREMENTS = SPECIMEN__MEASUREMENTS;
+
+	/**
+	 * The number of structural features of the '<em>Control Piece</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CONTROL_PIECE_FEATURE_COUNT = SPECIMEN_FEATURE_COUNT + 0;
+
+	/**
+	 * The number of operations of the '<em>Control Piece</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CONTROL_PIECE_OPERATION_COUNT = SPECIMEN_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.ReferencePartImpl <em>Reference Part</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.ReferencePartImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getReferencePart()
+	 * @generated
+	 */
+	int REFERENCE_PART = 16;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REFERENCE_PART__ID = SPECIMEN__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REFERENCE_PART__PROVENANCE = SPECIMEN__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REFERENCE_PART__NOTE = SPECIMEN__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Code</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REFERENCE_PART__CODE = SPECIMEN__CODE;
+
+	/**
+	 * The feature id for the '<em><b>Piece Kind</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REFERENCE_PART__PIECE_KIND = SPECIMEN__PIECE_KIND;
+
+	/**
+	 * The feature id for the '<em><b>Thickness</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REFERENCE_PART__THICKNESS = SPECIMEN__THICKNESS;
+
+	/**
+	 * The feature id for the '<em><b>Made At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REFERENCE_PART__MADE_AT = SPECIMEN__MADE_AT;
+
+	/**
+	 * The feature id for the '<em><b>Failed</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REFERENCE_PART__FAILED = SPECIMEN__FAILED;
+
+	/**
+	 * The feature id for the '<em><b>Fail Reason</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REFERENCE_PART__FAIL_REASON = SPECIMEN__FAIL_REASON;
+
+	/**
+	 * The feature id for the '<em><b>Measurements</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REFERENCE_PART__MEASUREMENTS = SPECIMEN__MEASUREMENTS;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REFERENCE_PART__NAME = SPECIMEN_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Condition</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REFERENCE_PART__CONDITION = SPECIMEN_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Age Years</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REFERENCE_PART__AGE_YEARS = SPECIMEN_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Photos</b></em>' reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REFERENCE_PART__PHOTOS = SPECIMEN_FEATURE_COUNT + 3;
+
+	/**
+	 * The number of structural features of the '<em>Reference Part</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REFERENCE_PART_FEATURE_COUNT = SPECIMEN_FEATURE_COUNT + 4;
+
+	/**
+	 * The number of operations of the '<em>Reference Part</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REFERENCE_PART_OPERATION_COUNT = SPECIMEN_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.PartImpl <em>Part</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.PartImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getPart()
+	 * @generated
+	 */
+	int PART = 17;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PART__ID = SPECIMEN__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PART__PROVENANCE = SPECIMEN__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PART__NOTE = SPECIMEN__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Code</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PART__CODE = SPECIMEN__CODE;
+
+	/**
+	 * The feature id for the '<em><b>Piece Kind</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PART__PIECE_KIND = SPECIMEN__PIECE_KIND;
+
+	/**
+	 * The feature id for the '<em><b>Thickness</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PART__THICKNESS = SPECIMEN__THICKNESS;
+
+	/**
+	 * The feature id for the '<em><b>Made At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PART__MADE_AT = SPECIMEN__MADE_AT;
+
+	/**
+	 * The feature id for the '<em><b>Failed</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PART__FAILED = SPECIMEN__FAILED;
+
+	/**
+	 * The feature id for the '<em><b>Fail Reason</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PART__FAIL_REASON = SPECIMEN__FAIL_REASON;
+
+	/**
+	 * The feature id for the '<em><b>Measurements</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PART__MEASUREMENTS = SPECIMEN__MEASUREMENTS;
+
+	/**
+	 * The feature id for the '<em><b>Photos</b></em>' reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PART__PHOTOS = SPECIMEN_FEATURE_COUNT + 0;
+
+	/**
+	 * The number of structural features of the '<em>Part</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PART_FEATURE_COUNT = SPECIMEN_FEATURE_COUNT + 1;
+
+	/**
+	 * The number of operations of the '<em>Part</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PART_OPERATION_COUNT = SPECIMEN_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.MeasurementImpl <em>Measurement</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.MeasurementImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getMeasurement()
+	 * @generated
+	 */
+	int MEASUREMENT = 18;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASUREMENT__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASUREMENT__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASUREMENT__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Kind</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASUREMENT__KIND = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Key</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASUREMENT__KEY = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASUREMENT__AT = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Delay Hours</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASUREMENT__DELAY_HOURS = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Piece C</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASUREMENT__PIECE_C = ENTRY_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Knowledge</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASUREMENT__KNOWLEDGE = ENTRY_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Session</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASUREMENT__SESSION = ENTRY_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Instrument</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASUREMENT__INSTRUMENT = ENTRY_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>Readings</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASUREMENT__READINGS = ENTRY_FEATURE_COUNT + 8;
+
+	/**
+	 * The feature id for the '<em><b>Details</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASUREMENT__DETAILS = ENTRY_FEATURE_COUNT + 9;
+
+	/**
+	 * The number of structural features of the '<em>Measurement</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASUREMENT_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 10;
+
+	/**
+	 * The number of operations of the '<em>Measurement</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASUREMENT_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.ReadingImpl <em>Reading</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.ReadingImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getReading()
+	 * @generated
+	 */
+	int READING = 19;
+
+	/**
+	 * The feature id for the '<em><b>Value</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int READING__VALUE = 0;
+
+	/**
+	 * The feature id for the '<em><b>Censoring</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int READING__CENSORING = 1;
+
+	/**
+	 * The feature id for the '<em><b>Yes</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int READING__YES = 2;
+
+	/**
+	 * The feature id for the '<em><b>At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int READING__AT = 3;
+
+	/**
+	 * The feature id for the '<em><b>Typed As</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int READING__TYPED_AS = 4;
+
+	/**
+	 * The feature id for the '<em><b>Left Out</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int READING__LEFT_OUT = 5;
+
+	/**
+	 * The number of structural features of the '<em>Reading</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int READING_FEATURE_COUNT = 6;
+
+	/**
+	 * The number of operations of the '<em>Reading</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int READING_OPERATION_COUNT = 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.TrialImpl <em>Trial</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.TrialImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getTrial()
+	 * @generated
+	 */
+	int TRIAL = 20;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TRIAL__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TRIAL__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TRIAL__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Code</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TRIAL__CODE = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Title</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TRIAL__TITLE = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Idea</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TRIAL__IDEA = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Route</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TRIAL__ROUTE = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Based On</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TRIAL__BASED_ON = ENTRY_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>State</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TRIAL__STATE = ENTRY_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>State Reason</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TRIAL__STATE_REASON = ENTRY_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Created At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TRIAL__CREATED_AT = ENTRY_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>Made At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TRIAL__MADE_AT = ENTRY_FEATURE_COUNT + 8;
+
+	/**
+	 * The feature id for the '<em><b>Conclusion</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TRIAL__CONCLUSION = ENTRY_FEATURE_COUNT + 9;
+
+	/**
+	 * The feature id for the '<em><b>Cost</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TRIAL__COST = ENTRY_FEATURE_COUNT + 10;
+
+	/**
+	 * The feature id for the '<em><b>Hours</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TRIAL__HOURS = ENTRY_FEATURE_COUNT + 11;
+
+	/**
+	 * The feature id for the '<em><b>Steps</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TRIAL__STEPS = ENTRY_FEATURE_COUNT + 12;
+
+	/**
+	 * The feature id for the '<em><b>Parts</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TRIAL__PARTS = ENTRY_FEATURE_COUNT + 13;
+
+	/**
+	 * The feature id for the '<em><b>Calculations</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TRIAL__CALCULATIONS = ENTRY_FEATURE_COUNT + 14;
+
+	/**
+	 * The feature id for the '<em><b>Attachments</b></em>' reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TRIAL__ATTACHMENTS = ENTRY_FEATURE_COUNT + 15;
+
+	/**
+	 * The number of structural features of the '<em>Trial</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TRIAL_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 16;
+
+	/**
+	 * The number of operations of the '<em>Trial</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TRIAL_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.StepImpl <em>Step</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.StepImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getStep()
+	 * @generated
+	 */
+	int STEP = 21;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STEP__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STEP__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STEP__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Kind</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STEP__KIND = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Title</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STEP__TITLE = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>State</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STEP__STATE = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Unconfirmed</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STEP__UNCONFIRMED = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Confirmed By</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STEP__CONFIRMED_BY = ENTRY_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Confirmed At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STEP__CONFIRMED_AT = ENTRY_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Planned Start</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STEP__PLANNED_START = ENTRY_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Planned Duration</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STEP__PLANNED_DURATION = ENTRY_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>Started At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STEP__STARTED_AT = ENTRY_FEATURE_COUNT + 8;
+
+	/**
+	 * The feature id for the '<em><b>Ended At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STEP__ENDED_AT = ENTRY_FEATURE_COUNT + 9;
+
+	/**
+	 * The feature id for the '<em><b>Session</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STEP__SESSION = ENTRY_FEATURE_COUNT + 10;
+
+	/**
+	 * The feature id for the '<em><b>Uses</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STEP__USES = ENTRY_FEATURE_COUNT + 11;
+
+	/**
+	 * The feature id for the '<em><b>Details</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STEP__DETAILS = ENTRY_FEATURE_COUNT + 12;
+
+	/**
+	 * The feature id for the '<em><b>Attachments</b></em>' reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STEP__ATTACHMENTS = ENTRY_FEATURE_COUNT + 13;
+
+	/**
+	 * The number of structural features of the '<em>Step</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STEP_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 14;
+
+	/**
+	 * The number of operations of the '<em>Step</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STEP_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.MaterialUseImpl <em>Material Use</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.MaterialUseImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getMaterialUse()
+	 * @generated
+	 */
+	int MATERIAL_USE = 22;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_USE__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_USE__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_USE__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Role</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_USE__ROLE = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Grade</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_USE__GRADE = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Lot</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_USE__LOT = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Planned</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_USE__PLANNED = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Weighings</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_USE__WEIGHINGS = ENTRY_FEATURE_COUNT + 4;
+
+	/**
+	 * The number of structural features of the '<em>Material Use</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_USE_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 5;
+
+	/**
+	 * The number of operations of the '<em>Material Use</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_USE_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.WeighingImpl <em>Weighing</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.WeighingImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getWeighing()
+	 * @generated
+	 */
+	int WEIGHING = 23;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int WEIGHING__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int WEIGHING__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int WEIGHING__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Gross</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int WEIGHING__GROSS = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Tare</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int WEIGHING__TARE = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Net</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int WEIGHING__NET = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int WEIGHING__AT = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Correction</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int WEIGHING__CORRECTION = ENTRY_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Instrument</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int WEIGHING__INSTRUMENT = ENTRY_FEATURE_COUNT + 5;
+
+	/**
+	 * The number of structural features of the '<em>Weighing</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int WEIGHING_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 6;
+
+	/**
+	 * The number of operations of the '<em>Weighing</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int WEIGHING_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.AttachmentImpl <em>Attachment</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.AttachmentImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getAttachment()
+	 * @generated
+	 */
+	int ATTACHMENT = 24;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ATTACHMENT__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ATTACHMENT__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ATTACHMENT__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Kind</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ATTACHMENT__KIND = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>File Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ATTACHMENT__FILE_NAME = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Path</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ATTACHMENT__PATH = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Sha256</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ATTACHMENT__SHA256 = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Caption</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ATTACHMENT__CAPTION = ENTRY_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Added At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ATTACHMENT__ADDED_AT = ENTRY_FEATURE_COUNT + 5;
+
+	/**
+	 * The number of structural features of the '<em>Attachment</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ATTACHMENT_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 6;
+
+	/**
+	 * The number of operations of the '<em>Attachment</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ATTACHMENT_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.RecipeImpl <em>Recipe</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.RecipeImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getRecipe()
+	 * @generated
+	 */
+	int RECIPE = 25;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECIPE__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECIPE__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECIPE__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Code</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECIPE__CODE = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Version</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECIPE__VERSION = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Frozen At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECIPE__FROZEN_AT = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Frozen By</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECIPE__FROZEN_BY = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Limits</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECIPE__LIMITS = ENTRY_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>From</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECIPE__FROM = ENTRY_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Plan</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECIPE__PLAN = ENTRY_FEATURE_COUNT + 6;
+
+	/**
+	 * The number of structural features of the '<em>Recipe</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECIPE_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 7;
+
+	/**
+	 * The number of operations of the '<em>Recipe</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECIPE_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.AcknowledgementImpl <em>Acknowledgement</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.AcknowledgementImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getAcknowledgement()
+	 * @generated
+	 */
+	int ACKNOWLEDGEMENT = 26;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACKNOWLEDGEMENT__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACKNOWLEDGEMENT__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACKNOWLEDGEMENT__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Prompt</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACKNOWLEDGEMENT__PROMPT = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Session</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACKNOWLEDGEMENT__SESSION = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Lot</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACKNOWLEDGEMENT__LOT = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Step</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACKNOWLEDGEMENT__STEP = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Who</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACKNOWLEDGEMENT__WHO = ENTRY_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACKNOWLEDGEMENT__AT = ENTRY_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Sheet Date</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACKNOWLEDGEMENT__SHEET_DATE = ENTRY_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Sheet Revision</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACKNOWLEDGEMENT__SHEET_REVISION = ENTRY_FEATURE_COUNT + 7;
+
+	/**
+	 * The number of structural features of the '<em>Acknowledgement</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACKNOWLEDGEMENT_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 8;
+
+	/**
+	 * The number of operations of the '<em>Acknowledgement</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACKNOWLEDGEMENT_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.StopOverrideImpl <em>Stop Override</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.StopOverrideImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getStopOverride()
+	 * @generated
+	 */
+	int STOP_OVERRIDE = 27;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOP_OVERRIDE__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOP_OVERRIDE__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOP_OVERRIDE__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Rule</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOP_OVERRIDE__RULE = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Subject</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOP_OVERRIDE__SUBJECT = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Input Hash</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOP_OVERRIDE__INPUT_HASH = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Reason</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOP_OVERRIDE__REASON = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Who</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOP_OVERRIDE__WHO = ENTRY_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOP_OVERRIDE__AT = ENTRY_FEATURE_COUNT + 5;
+
+	/**
+	 * The number of structural features of the '<em>Stop Override</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOP_OVERRIDE_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 6;
+
+	/**
+	 * The number of operations of the '<em>Stop Override</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOP_OVERRIDE_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.CalculationRunImpl <em>Calculation Run</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.CalculationRunImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getCalculationRun()
+	 * @generated
+	 */
+	int CALCULATION_RUN = 28;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CALCULATION_RUN__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CALCULATION_RUN__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CALCULATION_RUN__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Calculation</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CALCULATION_RUN__CALCULATION = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Version</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CALCULATION_RUN__VERSION = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Program Version</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CALCULATION_RUN__PROGRAM_VERSION = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CALCULATION_RUN__AT = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Inputs</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CALCULATION_RUN__INPUTS = ENTRY_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Results</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CALCULATION_RUN__RESULTS = ENTRY_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Refusal</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CALCULATION_RUN__REFUSAL = ENTRY_FEATURE_COUNT + 6;
+
+	/**
+	 * The number of structural features of the '<em>Calculation Run</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CALCULATION_RUN_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 7;
+
+	/**
+	 * The number of operations of the '<em>Calculation Run</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CALCULATION_RUN_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.RunInputImpl <em>Run Input</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.RunInputImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getRunInput()
+	 * @generated
+	 */
+	int RUN_INPUT = 29;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RUN_INPUT__NAME = 0;
+
+	/**
+	 * The feature id for the '<em><b>Value</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RUN_INPUT__VALUE = 1;
+
+	/**
+	 * The feature id for the '<em><b>Text</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RUN_INPUT__TEXT = 2;
+
+	/**
+	 * The feature id for the '<em><b>Unit</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RUN_INPUT__UNIT = 3;
+
+	/**
+	 * The feature id for the '<em><b>Origin</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RUN_INPUT__ORIGIN = 4;
+
+	/**
+	 * The feature id for the '<em><b>Bound To</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RUN_INPUT__BOUND_TO = 5;
+
+	/**
+	 * The number of structural features of the '<em>Run Input</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RUN_INPUT_FEATURE_COUNT = 6;
+
+	/**
+	 * The number of operations of the '<em>Run Input</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RUN_INPUT_OPERATION_COUNT = 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.RunResultImpl <em>Run Result</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.RunResultImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getRunResult()
+	 * @generated
+	 */
+	int RUN_RESULT = 30;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RUN_RESULT__NAME = 0;
+
+	/**
+	 * The feature id for the '<em><b>Low</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RUN_RESULT__LOW = 1;
+
+	/**
+	 * The feature id for the '<em><b>Likely</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RUN_RESULT__LIKELY = 2;
+
+	/**
+	 * The feature id for the '<em><b>High</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RUN_RESULT__HIGH = 3;
+
+	/**
+	 * The feature id for the '<em><b>Text</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RUN_RESULT__TEXT = 4;
+
+	/**
+	 * The feature id for the '<em><b>Unit</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RUN_RESULT__UNIT = 5;
+
+	/**
+	 * The feature id for the '<em><b>Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RUN_RESULT__SOURCE = 6;
+
+	/**
+	 * The number of structural features of the '<em>Run Result</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RUN_RESULT_FEATURE_COUNT = 7;
+
+	/**
+	 * The number of operations of the '<em>Run Result</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RUN_RESULT_OPERATION_COUNT = 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.Origin <em>Origin</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.Origin
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getOrigin()
+	 * @generated
+	 */
+	int ORIGIN = 31;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.Importance <em>Importance</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.Importance
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getImportance()
+	 * @generated
+	 */
+	int IMPORTANCE = 32;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.TargetRule <em>Target Rule</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.TargetRule
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getTargetRule()
+	 * @generated
+	 */
+	int TARGET_RULE = 33;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.TrialState <em>Trial State</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.TrialState
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getTrialState()
+	 * @generated
+	 */
+	int TRIAL_STATE = 34;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.StepState <em>Step State</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.StepState
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getStepState()
+	 * @generated
+	 */
+	int STEP_STATE = 35;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.PieceKind <em>Piece Kind</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.PieceKind
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getPieceKind()
+	 * @generated
+	 */
+	int PIECE_KIND = 36;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.Censoring <em>Censoring</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.Censoring
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getCensoring()
+	 * @generated
+	 */
+	int CENSORING = 37;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.Knowledge <em>Knowledge</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.Knowledge
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getKnowledge()
+	 * @generated
+	 */
+	int KNOWLEDGE = 38;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.AttachmentKind <em>Attachment Kind</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.AttachmentKind
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getAttachmentKind()
+	 * @generated
+	 */
+	int ATTACHMENT_KIND = 39;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.PartRole <em>Part Role</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.PartRole
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getPartRole()
+	 * @generated
+	 */
+	int PART_ROLE = 40;
+
+	/**
+	 * The meta object id for the '<em>Instant</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see java.time.Instant
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getInstant()
+	 * @generated
+	 */
+	int INSTANT = 41;
+
+	/**
+	 * The meta object id for the '<em>Local Date</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see java.time.LocalDate
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getLocalDate()
+	 * @generated
+	 */
+	int LOCAL_DATE = 42;
+
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.Identified <em>Identified</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Identified</em>'.
+	 * @see org.flexwright.model.Identified
+	 * @generated
+	 */
+	EClass getIdentified();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Identified#getId <em>Id</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Id</em>'.
+	 * @see org.flexwright.model.Identified#getId()
+	 * @see #getIdentified()
+	 * @generated
+	 */
+	EAttribute getIdentified_Id();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.Entry <em>Entry</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Entry</em>'.
+	 * @see org.flexwright.model.Entry
+	 * @generated
+	 */
+	EClass getEntry();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Entry#getProvenance <em>Provenance</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Provenance</em>'.
+	 * @see org.flexwright.model.Entry#getProvenance()
+	 * @see #getEntry()
+	 * @generated
+	 */
+	EReference getEntry_Provenance();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Entry#getNote <em>Note</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Note</em>'.
+	 * @see org.flexwright.model.Entry#getNote()
+	 * @see #getEntry()
+	 * @generated
+	 */
+	EAttribute getEntry_Note();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.Provenance <em>Provenance</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Provenance</em>'.
+	 * @see org.flexwright.model.Provenance
+	 * @generated
+	 */
+	EClass getProvenance();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Provenance#getFeature <em>Feature</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Feature</em>'.
+	 * @see org.flexwright.model.Provenance#getFeature()
+	 * @see #getProvenance()
+	 * @generated
+	 */
+	EAttribute getProvenance_Feature();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Provenance#getOrigin <em>Origin</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Origin</em>'.
+	 * @see org.flexwright.model.Provenance#getOrigin()
+	 * @see #getProvenance()
+	 * @generated
+	 */
+	EAttribute getProvenance_Origin();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Provenance#getSource <em>Source</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Source</em>'.
+	 * @see org.flexwright.model.Provenance#getSource()
+	 * @see #getProvenance()
+	 * @generated
+	 */
+	EAttribute getProvenance_Source();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Provenance#getUncertainty <em>Uncertainty</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Uncertainty</em>'.
+	 * @see org.flexwright.model.Provenance#getUncertainty()
+	 * @see #getProvenance()
+	 * @generated
+	 */
+	EAttribute getProvenance_Uncertainty();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Provenance#getTypedAs <em>Typed As</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Typed As</em>'.
+	 * @see org.flexwright.model.Provenance#getTypedAs()
+	 * @see #getProvenance()
+	 * @generated
+	 */
+	EAttribute getProvenance_TypedAs();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Provenance#getBy <em>By</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>By</em>'.
+	 * @see org.flexwright.model.Provenance#getBy()
+	 * @see #getProvenance()
+	 * @generated
+	 */
+	EAttribute getProvenance_By();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Provenance#getAt <em>At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>At</em>'.
+	 * @see org.flexwright.model.Provenance#getAt()
+	 * @see #getProvenance()
+	 * @generated
+	 */
+	EAttribute getProvenance_At();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.Project <em>Project</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Project</em>'.
+	 * @see org.flexwright.model.Project
+	 * @generated
+	 */
+	EClass getProject();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Project#getTitle <em>Title</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Title</em>'.
+	 * @see org.flexwright.model.Project#getTitle()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EAttribute getProject_Title();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Project#getJob <em>Job</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Job</em>'.
+	 * @see org.flexwright.model.Project#getJob()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EAttribute getProject_Job();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Project#isInvented <em>Invented</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Invented</em>'.
+	 * @see org.flexwright.model.Project#isInvented()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EAttribute getProject_Invented();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Project#getCreatedAt <em>Created At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Created At</em>'.
+	 * @see org.flexwright.model.Project#getCreatedAt()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EAttribute getProject_CreatedAt();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Project#getWrittenBy <em>Written By</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Written By</em>'.
+	 * @see org.flexwright.model.Project#getWrittenBy()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EAttribute getProject_WrittenBy();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Project#getJournalSeq <em>Journal Seq</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Journal Seq</em>'.
+	 * @see org.flexwright.model.Project#getJournalSeq()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EAttribute getProject_JournalSeq();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Project#getNeeds <em>Needs</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Needs</em>'.
+	 * @see org.flexwright.model.Project#getNeeds()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EReference getProject_Needs();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Project#getReferenceParts <em>Reference Parts</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Reference Parts</em>'.
+	 * @see org.flexwright.model.Project#getReferenceParts()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EReference getProject_ReferenceParts();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Project#getTargetSheets <em>Target Sheets</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Target Sheets</em>'.
+	 * @see org.flexwright.model.Project#getTargetSheets()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EReference getProject_TargetSheets();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Project#getGrades <em>Grades</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Grades</em>'.
+	 * @see org.flexwright.model.Project#getGrades()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EReference getProject_Grades();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Project#getInstruments <em>Instruments</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Instruments</em>'.
+	 * @see org.flexwright.model.Project#getInstruments()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EReference getProject_Instruments();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Project#getControlPieces <em>Control Pieces</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Control Pieces</em>'.
+	 * @see org.flexwright.model.Project#getControlPieces()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EReference getProject_ControlPieces();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Project#getSessions <em>Sessions</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Sessions</em>'.
+	 * @see org.flexwright.model.Project#getSessions()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EReference getProject_Sessions();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Project#getTrials <em>Trials</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Trials</em>'.
+	 * @see org.flexwright.model.Project#getTrials()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EReference getProject_Trials();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Project#getRecipes <em>Recipes</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Recipes</em>'.
+	 * @see org.flexwright.model.Project#getRecipes()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EReference getProject_Recipes();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Project#getAttachments <em>Attachments</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Attachments</em>'.
+	 * @see org.flexwright.model.Project#getAttachments()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EReference getProject_Attachments();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Project#getAcknowledgements <em>Acknowledgements</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Acknowledgements</em>'.
+	 * @see org.flexwright.model.Project#getAcknowledgements()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EReference getProject_Acknowledgements();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Project#getOverrides <em>Overrides</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Overrides</em>'.
+	 * @see org.flexwright.model.Project#getOverrides()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EReference getProject_Overrides();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Project#getPlugins <em>Plugins</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Plugins</em>'.
+	 * @see org.flexwright.model.Project#getPlugins()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EReference getProject_Plugins();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.PluginUse <em>Plugin Use</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Plugin Use</em>'.
+	 * @see org.flexwright.model.PluginUse
+	 * @generated
+	 */
+	EClass getPluginUse();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.PluginUse#getNsURI <em>Ns URI</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Ns URI</em>'.
+	 * @see org.flexwright.model.PluginUse#getNsURI()
+	 * @see #getPluginUse()
+	 * @generated
+	 */
+	EAttribute getPluginUse_NsURI();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.PluginUse#getPlugin <em>Plugin</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Plugin</em>'.
+	 * @see org.flexwright.model.PluginUse#getPlugin()
+	 * @see #getPluginUse()
+	 * @generated
+	 */
+	EAttribute getPluginUse_Plugin();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.PluginUse#getVersion <em>Version</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Version</em>'.
+	 * @see org.flexwright.model.PluginUse#getVersion()
+	 * @see #getPluginUse()
+	 * @generated
+	 */
+	EAttribute getPluginUse_Version();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.Need <em>Need</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Need</em>'.
+	 * @see org.flexwright.model.Need
+	 * @generated
+	 */
+	EClass getNeed();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Need#getText <em>Text</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Text</em>'.
+	 * @see org.flexwright.model.Need#getText()
+	 * @see #getNeed()
+	 * @generated
+	 */
+	EAttribute getNeed_Text();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Need#getImportance <em>Importance</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Importance</em>'.
+	 * @see org.flexwright.model.Need#getImportance()
+	 * @see #getNeed()
+	 * @generated
+	 */
+	EAttribute getNeed_Importance();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.PropertyKey <em>Property Key</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Property Key</em>'.
+	 * @see org.flexwright.model.PropertyKey
+	 * @generated
+	 */
+	EClass getPropertyKey();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.PropertyKey#getProperty <em>Property</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Property</em>'.
+	 * @see org.flexwright.model.PropertyKey#getProperty()
+	 * @see #getPropertyKey()
+	 * @generated
+	 */
+	EAttribute getPropertyKey_Property();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.PropertyKey#getPieceKind <em>Piece Kind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Piece Kind</em>'.
+	 * @see org.flexwright.model.PropertyKey#getPieceKind()
+	 * @see #getPropertyKey()
+	 * @generated
+	 */
+	EAttribute getPropertyKey_PieceKind();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.PropertyKey#getSpot <em>Spot</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Spot</em>'.
+	 * @see org.flexwright.model.PropertyKey#getSpot()
+	 * @see #getPropertyKey()
+	 * @generated
+	 */
+	EAttribute getPropertyKey_Spot();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.PropertyKey#getSupport <em>Support</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Support</em>'.
+	 * @see org.flexwright.model.PropertyKey#getSupport()
+	 * @see #getPropertyKey()
+	 * @generated
+	 */
+	EAttribute getPropertyKey_Support();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.PropertyKey#getDwell <em>Dwell</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Dwell</em>'.
+	 * @see org.flexwright.model.PropertyKey#getDwell()
+	 * @see #getPropertyKey()
+	 * @generated
+	 */
+	EAttribute getPropertyKey_Dwell();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.TargetSheet <em>Target Sheet</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Target Sheet</em>'.
+	 * @see org.flexwright.model.TargetSheet
+	 * @generated
+	 */
+	EClass getTargetSheet();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.TargetSheet#getVersion <em>Version</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Version</em>'.
+	 * @see org.flexwright.model.TargetSheet#getVersion()
+	 * @see #getTargetSheet()
+	 * @generated
+	 */
+	EAttribute getTargetSheet_Version();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.TargetSheet#getFrozenAt <em>Frozen At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Frozen At</em>'.
+	 * @see org.flexwright.model.TargetSheet#getFrozenAt()
+	 * @see #getTargetSheet()
+	 * @generated
+	 */
+	EAttribute getTargetSheet_FrozenAt();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.TargetSheet#getFrozenBy <em>Frozen By</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Frozen By</em>'.
+	 * @see org.flexwright.model.TargetSheet#getFrozenBy()
+	 * @see #getTargetSheet()
+	 * @generated
+	 */
+	EAttribute getTargetSheet_FrozenBy();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.TargetSheet#getReason <em>Reason</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Reason</em>'.
+	 * @see org.flexwright.model.TargetSheet#getReason()
+	 * @see #getTargetSheet()
+	 * @generated
+	 */
+	EAttribute getTargetSheet_Reason();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.TargetSheet#getTargets <em>Targets</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Targets</em>'.
+	 * @see org.flexwright.model.TargetSheet#getTargets()
+	 * @see #getTargetSheet()
+	 * @generated
+	 */
+	EReference getTargetSheet_Targets();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.Target <em>Target</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Target</em>'.
+	 * @see org.flexwright.model.Target
+	 * @generated
+	 */
+	EClass getTarget();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link org.flexwright.model.Target#getKey <em>Key</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Key</em>'.
+	 * @see org.flexwright.model.Target#getKey()
+	 * @see #getTarget()
+	 * @generated
+	 */
+	EReference getTarget_Key();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Target#getRule <em>Rule</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Rule</em>'.
+	 * @see org.flexwright.model.Target#getRule()
+	 * @see #getTarget()
+	 * @generated
+	 */
+	EAttribute getTarget_Rule();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Target#getLow <em>Low</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Low</em>'.
+	 * @see org.flexwright.model.Target#getLow()
+	 * @see #getTarget()
+	 * @generated
+	 */
+	EAttribute getTarget_Low();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Target#getHigh <em>High</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>High</em>'.
+	 * @see org.flexwright.model.Target#getHigh()
+	 * @see #getTarget()
+	 * @generated
+	 */
+	EAttribute getTarget_High();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Target#getNominal <em>Nominal</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Nominal</em>'.
+	 * @see org.flexwright.model.Target#getNominal()
+	 * @see #getTarget()
+	 * @generated
+	 */
+	EAttribute getTarget_Nominal();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Target#getTolerance <em>Tolerance</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Tolerance</em>'.
+	 * @see org.flexwright.model.Target#getTolerance()
+	 * @see #getTarget()
+	 * @generated
+	 */
+	EAttribute getTarget_Tolerance();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Target#getWeight <em>Weight</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Weight</em>'.
+	 * @see org.flexwright.model.Target#getWeight()
+	 * @see #getTarget()
+	 * @generated
+	 */
+	EAttribute getTarget_Weight();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Target#getRejectBelow <em>Reject Below</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Reject Below</em>'.
+	 * @see org.flexwright.model.Target#getRejectBelow()
+	 * @see #getTarget()
+	 * @generated
+	 */
+	EAttribute getTarget_RejectBelow();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Target#getRejectAbove <em>Reject Above</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Reject Above</em>'.
+	 * @see org.flexwright.model.Target#getRejectAbove()
+	 * @see #getTarget()
+	 * @generated
+	 */
+	EAttribute getTarget_RejectAbove();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Target#getAllowedShare <em>Allowed Share</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Allowed Share</em>'.
+	 * @see org.flexwright.model.Target#getAllowedShare()
+	 * @see #getTarget()
+	 * @generated
+	 */
+	EAttribute getTarget_AllowedShare();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.MaterialGrade <em>Material Grade</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Material Grade</em>'.
+	 * @see org.flexwright.model.MaterialGrade
+	 * @generated
+	 */
+	EClass getMaterialGrade();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.MaterialGrade#getCode <em>Code</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Code</em>'.
+	 * @see org.flexwright.model.MaterialGrade#getCode()
+	 * @see #getMaterialGrade()
+	 * @generated
+	 */
+	EAttribute getMaterialGrade_Code();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.MaterialGrade#getName <em>Name</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Name</em>'.
+	 * @see org.flexwright.model.MaterialGrade#getName()
+	 * @see #getMaterialGrade()
+	 * @generated
+	 */
+	EAttribute getMaterialGrade_Name();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.MaterialGrade#getFamily <em>Family</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Family</em>'.
+	 * @see org.flexwright.model.MaterialGrade#getFamily()
+	 * @see #getMaterialGrade()
+	 * @generated
+	 */
+	EAttribute getMaterialGrade_Family();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.MaterialGrade#getRole <em>Role</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Role</em>'.
+	 * @see org.flexwright.model.MaterialGrade#getRole()
+	 * @see #getMaterialGrade()
+	 * @generated
+	 */
+	EAttribute getMaterialGrade_Role();
+
+	/**
+	 * Returns the meta object for the attribute list '{@link org.flexwright.model.MaterialGrade#getHazards <em>Hazards</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute list '<em>Hazards</em>'.
+	 * @see org.flexwright.model.MaterialGrade#getHazards()
+	 * @see #getMaterialGrade()
+	 * @generated
+	 */
+	EAttribute getMaterialGrade_Hazards();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.MaterialGrade#getValues <em>Values</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Values</em>'.
+	 * @see org.flexwright.model.MaterialGrade#getValues()
+	 * @see #getMaterialGrade()
+	 * @generated
+	 */
+	EReference getMaterialGrade_Values();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.MaterialGrade#getLots <em>Lots</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Lots</em>'.
+	 * @see org.flexwright.model.MaterialGrade#getLots()
+	 * @see #getMaterialGrade()
+	 * @generated
+	 */
+	EReference getMaterialGrade_Lots();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.MaterialValue <em>Material Value</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Material Value</em>'.
+	 * @see org.flexwright.model.MaterialValue
+	 * @generated
+	 */
+	EClass getMaterialValue();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.MaterialValue#getProperty <em>Property</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Property</em>'.
+	 * @see org.flexwright.model.MaterialValue#getProperty()
+	 * @see #getMaterialValue()
+	 * @generated
+	 */
+	EAttribute getMaterialValue_Property();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.MaterialValue#getUnit <em>Unit</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Unit</em>'.
+	 * @see org.flexwright.model.MaterialValue#getUnit()
+	 * @see #getMaterialValue()
+	 * @generated
+	 */
+	EAttribute getMaterialValue_Unit();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.MaterialValue#getSheetValue <em>Sheet Value</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Sheet Value</em>'.
+	 * @see org.flexwright.model.MaterialValue#getSheetValue()
+	 * @see #getMaterialValue()
+	 * @generated
+	 */
+	EAttribute getMaterialValue_SheetValue();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.MaterialValue#getSheetSource <em>Sheet Source</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Sheet Source</em>'.
+	 * @see org.flexwright.model.MaterialValue#getSheetSource()
+	 * @see #getMaterialValue()
+	 * @generated
+	 */
+	EAttribute getMaterialValue_SheetSource();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.MaterialValue#getOwnValue <em>Own Value</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Own Value</em>'.
+	 * @see org.flexwright.model.MaterialValue#getOwnValue()
+	 * @see #getMaterialValue()
+	 * @generated
+	 */
+	EAttribute getMaterialValue_OwnValue();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.MaterialValue#getOwnUncertainty <em>Own Uncertainty</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Own Uncertainty</em>'.
+	 * @see org.flexwright.model.MaterialValue#getOwnUncertainty()
+	 * @see #getMaterialValue()
+	 * @generated
+	 */
+	EAttribute getMaterialValue_OwnUncertainty();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.MaterialValue#getOwnSource <em>Own Source</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Own Source</em>'.
+	 * @see org.flexwright.model.MaterialValue#getOwnSource()
+	 * @see #getMaterialValue()
+	 * @generated
+	 */
+	EAttribute getMaterialValue_OwnSource();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.Lot <em>Lot</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Lot</em>'.
+	 * @see org.flexwright.model.Lot
+	 * @generated
+	 */
+	EClass getLot();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Lot#getCode <em>Code</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Code</em>'.
+	 * @see org.flexwright.model.Lot#getCode()
+	 * @see #getLot()
+	 * @generated
+	 */
+	EAttribute getLot_Code();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Lot#getOpened <em>Opened</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Opened</em>'.
+	 * @see org.flexwright.model.Lot#getOpened()
+	 * @see #getLot()
+	 * @generated
+	 */
+	EAttribute getLot_Opened();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Lot#getExpires <em>Expires</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Expires</em>'.
+	 * @see org.flexwright.model.Lot#getExpires()
+	 * @see #getLot()
+	 * @generated
+	 */
+	EAttribute getLot_Expires();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Lot#getPrice <em>Price</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Price</em>'.
+	 * @see org.flexwright.model.Lot#getPrice()
+	 * @see #getLot()
+	 * @generated
+	 */
+	EAttribute getLot_Price();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Lot#getAmount <em>Amount</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Amount</em>'.
+	 * @see org.flexwright.model.Lot#getAmount()
+	 * @see #getLot()
+	 * @generated
+	 */
+	EAttribute getLot_Amount();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Lot#getSheetDate <em>Sheet Date</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Sheet Date</em>'.
+	 * @see org.flexwright.model.Lot#getSheetDate()
+	 * @see #getLot()
+	 * @generated
+	 */
+	EAttribute getLot_SheetDate();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Lot#getSheetRevision <em>Sheet Revision</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Sheet Revision</em>'.
+	 * @see org.flexwright.model.Lot#getSheetRevision()
+	 * @see #getLot()
+	 * @generated
+	 */
+	EAttribute getLot_SheetRevision();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Lot#getValues <em>Values</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Values</em>'.
+	 * @see org.flexwright.model.Lot#getValues()
+	 * @see #getLot()
+	 * @generated
+	 */
+	EReference getLot_Values();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.Instrument <em>Instrument</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Instrument</em>'.
+	 * @see org.flexwright.model.Instrument
+	 * @generated
+	 */
+	EClass getInstrument();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Instrument#getName <em>Name</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Name</em>'.
+	 * @see org.flexwright.model.Instrument#getName()
+	 * @see #getInstrument()
+	 * @generated
+	 */
+	EAttribute getInstrument_Name();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Instrument#getKind <em>Kind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Kind</em>'.
+	 * @see org.flexwright.model.Instrument#getKind()
+	 * @see #getInstrument()
+	 * @generated
+	 */
+	EAttribute getInstrument_Kind();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Instrument#getUnit <em>Unit</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Unit</em>'.
+	 * @see org.flexwright.model.Instrument#getUnit()
+	 * @see #getInstrument()
+	 * @generated
+	 */
+	EAttribute getInstrument_Unit();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Instrument#getResolution <em>Resolution</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Resolution</em>'.
+	 * @see org.flexwright.model.Instrument#getResolution()
+	 * @see #getInstrument()
+	 * @generated
+	 */
+	EAttribute getInstrument_Resolution();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Instrument#getAccuracy <em>Accuracy</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Accuracy</em>'.
+	 * @see org.flexwright.model.Instrument#getAccuracy()
+	 * @see #getInstrument()
+	 * @generated
+	 */
+	EAttribute getInstrument_Accuracy();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.Session <em>Session</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Session</em>'.
+	 * @see org.flexwright.model.Session
+	 * @generated
+	 */
+	EClass getSession();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Session#getCode <em>Code</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Code</em>'.
+	 * @see org.flexwright.model.Session#getCode()
+	 * @see #getSession()
+	 * @generated
+	 */
+	EAttribute getSession_Code();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Session#getAt <em>At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>At</em>'.
+	 * @see org.flexwright.model.Session#getAt()
+	 * @see #getSession()
+	 * @generated
+	 */
+	EAttribute getSession_At();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Session#getRoomC <em>Room C</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Room C</em>'.
+	 * @see org.flexwright.model.Session#getRoomC()
+	 * @see #getSession()
+	 * @generated
+	 */
+	EAttribute getSession_RoomC();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Session#getRoomRh <em>Room Rh</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Room Rh</em>'.
+	 * @see org.flexwright.model.Session#getRoomRh()
+	 * @see #getSession()
+	 * @generated
+	 */
+	EAttribute getSession_RoomRh();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Session#getWho <em>Who</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Who</em>'.
+	 * @see org.flexwright.model.Session#getWho()
+	 * @see #getSession()
+	 * @generated
+	 */
+	EAttribute getSession_Who();
+
+	/**
+	 * Returns the meta object for the reference list '{@link org.flexwright.model.Session#getInstruments <em>Instruments</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference list '<em>Instruments</em>'.
+	 * @see org.flexwright.model.Session#getInstruments()
+	 * @see #getSession()
+	 * @generated
+	 */
+	EReference getSession_Instruments();
+
+	/**
+	 * Returns the meta object for the reference '{@link org.flexwright.model.Session#getControlPiece <em>Control Piece</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Control Piece</em>'.
+	 * @see org.flexwright.model.Session#getControlPiece()
+	 * @see #getSession()
+	 * @generated
+	 */
+	EReference getSession_ControlPiece();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.Specimen <em>Specimen</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Specimen</em>'.
+	 * @see org.flexwright.model.Specimen
+	 * @generated
+	 */
+	EClass getSpecimen();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Specimen#getCode <em>Code</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Code</em>'.
+	 * @see org.flexwright.model.Specimen#getCode()
+	 * @see #getSpecimen()
+	 * @generated
+	 */
+	EAttribute getSpecimen_Code();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Specimen#getPieceKind <em>Piece Kind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Piece Kind</em>'.
+	 * @see org.flexwright.model.Specimen#getPieceKind()
+	 * @see #getSpecimen()
+	 * @generated
+	 */
+	EAttribute getSpecimen_PieceKind();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Specimen#getThickness <em>Thickness</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Thickness</em>'.
+	 * @see org.flexwright.model.Specimen#getThickness()
+	 * @see #getSpecimen()
+	 * @generated
+	 */
+	EAttribute getSpecimen_Thickness();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Specimen#getMadeAt <em>Made At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Made At</em>'.
+	 * @see org.flexwright.model.Specimen#getMadeAt()
+	 * @see #getSpecimen()
+	 * @generated
+	 */
+	EAttribute getSpecimen_MadeAt();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Specimen#isFailed <em>Failed</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Failed</em>'.
+	 * @see org.flexwright.model.Specimen#isFailed()
+	 * @see #getSpecimen()
+	 * @generated
+	 */
+	EAttribute getSpecimen_Failed();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Specimen#getFailReason <em>Fail Reason</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Fail Reason</em>'.
+	 * @see org.flexwright.model.Specimen#getFailReason()
+	 * @see #getSpecimen()
+	 * @generated
+	 */
+	EAttribute getSpecimen_FailReason();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Specimen#getMeasurements <em>Measurements</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Measurements</em>'.
+	 * @see org.flexwright.model.Specimen#getMeasurements()
+	 * @see #getSpecimen()
+	 * @generated
+	 */
+	EReference getSpecimen_Measurements();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.ControlPiece <em>Control Piece</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Control Piece</em>'.
+	 * @see org.flexwright.model.ControlPiece
+	 * @generated
+	 */
+	EClass getControlPiece();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.ReferencePart <em>Reference Part</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Reference Part</em>'.
+	 * @see org.flexwright.model.ReferencePart
+	 * @generated
+	 */
+	EClass getReferencePart();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.ReferencePart#getName <em>Name</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Name</em>'.
+	 * @see org.flexwright.model.ReferencePart#getName()
+	 * @see #getReferencePart()
+	 * @generated
+	 */
+	EAttribute getReferencePart_Name();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.ReferencePart#getCondition <em>Condition</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Condition</em>'.
+	 * @see org.flexwright.model.ReferencePart#getCondition()
+	 * @see #getReferencePart()
+	 * @generated
+	 */
+	EAttribute getReferencePart_Condition();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.ReferencePart#getAgeYears <em>Age Years</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Age Years</em>'.
+	 * @see org.flexwright.model.ReferencePart#getAgeYears()
+	 * @see #getReferencePart()
+	 * @generated
+	 */
+	EAttribute getReferencePart_AgeYears();
+
+	/**
+	 * Returns the meta object for the reference list '{@link org.flexwright.model.ReferencePart#getPhotos <em>Photos</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference list '<em>Photos</em>'.
+	 * @see org.flexwright.model.ReferencePart#getPhotos()
+	 * @see #getReferencePart()
+	 * @generated
+	 */
+	EReference getReferencePart_Photos();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.Part <em>Part</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Part</em>'.
+	 * @see org.flexwright.model.Part
+	 * @generated
+	 */
+	EClass getPart();
+
+	/**
+	 * Returns the meta object for the reference list '{@link org.flexwright.model.Part#getPhotos <em>Photos</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference list '<em>Photos</em>'.
+	 * @see org.flexwright.model.Part#getPhotos()
+	 * @see #getPart()
+	 * @generated
+	 */
+	EReference getPart_Photos();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.Measurement <em>Measurement</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Measurement</em>'.
+	 * @see org.flexwright.model.Measurement
+	 * @generated
+	 */
+	EClass getMeasurement();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Measurement#getKind <em>Kind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Kind</em>'.
+	 * @see org.flexwright.model.Measurement#getKind()
+	 * @see #getMeasurement()
+	 * @generated
+	 */
+	EAttribute getMeasurement_Kind();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link org.flexwright.model.Measurement#getKey <em>Key</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Key</em>'.
+	 * @see org.flexwright.model.Measurement#getKey()
+	 * @see #getMeasurement()
+	 * @generated
+	 */
+	EReference getMeasurement_Key();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Measurement#getAt <em>At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>At</em>'.
+	 * @see org.flexwright.model.Measurement#getAt()
+	 * @see #getMeasurement()
+	 * @generated
+	 */
+	EAttribute getMeasurement_At();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Measurement#getDelayHours <em>Delay Hours</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Delay Hours</em>'.
+	 * @see org.flexwright.model.Measurement#getDelayHours()
+	 * @see #getMeasurement()
+	 * @generated
+	 */
+	EAttribute getMeasurement_DelayHours();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Measurement#getPieceC <em>Piece C</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Piece C</em>'.
+	 * @see org.flexwright.model.Measurement#getPieceC()
+	 * @see #getMeasurement()
+	 * @generated
+	 */
+	EAttribute getMeasurement_PieceC();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Measurement#getKnowledge <em>Knowledge</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Knowledge</em>'.
+	 * @see org.flexwright.model.Measurement#getKnowledge()
+	 * @see #getMeasurement()
+	 * @generated
+	 */
+	EAttribute getMeasurement_Knowledge();
+
+	/**
+	 * Returns the meta object for the reference '{@link org.flexwright.model.Measurement#getSession <em>Session</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Session</em>'.
+	 * @see org.flexwright.model.Measurement#getSession()
+	 * @see #getMeasurement()
+	 * @generated
+	 */
+	EReference getMeasurement_Session();
+
+	/**
+	 * Returns the meta object for the reference '{@link org.flexwright.model.Measurement#getInstrument <em>Instrument</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Instrument</em>'.
+	 * @see org.flexwright.model.Measurement#getInstrument()
+	 * @see #getMeasurement()
+	 * @generated
+	 */
+	EReference getMeasurement_Instrument();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Measurement#getReadings <em>Readings</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Readings</em>'.
+	 * @see org.flexwright.model.Measurement#getReadings()
+	 * @see #getMeasurement()
+	 * @generated
+	 */
+	EReference getMeasurement_Readings();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link org.flexwright.model.Measurement#getDetails <em>Details</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Details</em>'.
+	 * @see org.flexwright.model.Measurement#getDetails()
+	 * @see #getMeasurement()
+	 * @generated
+	 */
+	EReference getMeasurement_Details();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.Reading <em>Reading</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Reading</em>'.
+	 * @see org.flexwright.model.Reading
+	 * @generated
+	 */
+	EClass getReading();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Reading#getValue <em>Value</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Value</em>'.
+	 * @see org.flexwright.model.Reading#getValue()
+	 * @see #getReading()
+	 * @generated
+	 */
+	EAttribute getReading_Value();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Reading#getCensoring <em>Censoring</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Censoring</em>'.
+	 * @see org.flexwright.model.Reading#getCensoring()
+	 * @see #getReading()
+	 * @generated
+	 */
+	EAttribute getReading_Censoring();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Reading#getYes <em>Yes</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Yes</em>'.
+	 * @see org.flexwright.model.Reading#getYes()
+	 * @see #getReading()
+	 * @generated
+	 */
+	EAttribute getReading_Yes();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Reading#getAt <em>At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>At</em>'.
+	 * @see org.flexwright.model.Reading#getAt()
+	 * @see #getReading()
+	 * @generated
+	 */
+	EAttribute getReading_At();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Reading#getTypedAs <em>Typed As</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Typed As</em>'.
+	 * @see org.flexwright.model.Reading#getTypedAs()
+	 * @see #getReading()
+	 * @generated
+	 */
+	EAttribute getReading_TypedAs();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Reading#getLeftOut <em>Left Out</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Left Out</em>'.
+	 * @see org.flexwright.model.Reading#getLeftOut()
+	 * @see #getReading()
+	 * @generated
+	 */
+	EAttribute getReading_LeftOut();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.Trial <em>Trial</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Trial</em>'.
+	 * @see org.flexwright.model.Trial
+	 * @generated
+	 */
+	EClass getTrial();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Trial#getCode <em>Code</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Code</em>'.
+	 * @see org.flexwright.model.Trial#getCode()
+	 * @see #getTrial()
+	 * @generated
+	 */
+	EAttribute getTrial_Code();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Trial#getTitle <em>Title</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Title</em>'.
+	 * @see org.flexwright.model.Trial#getTitle()
+	 * @see #getTrial()
+	 * @generated
+	 */
+	EAttribute getTrial_Title();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Trial#getIdea <em>Idea</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Idea</em>'.
+	 * @see org.flexwright.model.Trial#getIdea()
+	 * @see #getTrial()
+	 * @generated
+	 */
+	EAttribute getTrial_Idea();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Trial#getRoute <em>Route</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Route</em>'.
+	 * @see org.flexwright.model.Trial#getRoute()
+	 * @see #getTrial()
+	 * @generated
+	 */
+	EAttribute getTrial_Route();
+
+	/**
+	 * Returns the meta object for the reference '{@link org.flexwright.model.Trial#getBasedOn <em>Based On</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Based On</em>'.
+	 * @see org.flexwright.model.Trial#getBasedOn()
+	 * @see #getTrial()
+	 * @generated
+	 */
+	EReference getTrial_BasedOn();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Trial#getState <em>State</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>State</em>'.
+	 * @see org.flexwright.model.Trial#getState()
+	 * @see #getTrial()
+	 * @generated
+	 */
+	EAttribute getTrial_State();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Trial#getStateReason <em>State Reason</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>State Reason</em>'.
+	 * @see org.flexwright.model.Trial#getStateReason()
+	 * @see #getTrial()
+	 * @generated
+	 */
+	EAttribute getTrial_StateReason();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Trial#getCreatedAt <em>Created At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Created At</em>'.
+	 * @see org.flexwright.model.Trial#getCreatedAt()
+	 * @see #getTrial()
+	 * @generated
+	 */
+	EAttribute getTrial_CreatedAt();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Trial#getMadeAt <em>Made At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Made At</em>'.
+	 * @see org.flexwright.model.Trial#getMadeAt()
+	 * @see #getTrial()
+	 * @generated
+	 */
+	EAttribute getTrial_MadeAt();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Trial#getConclusion <em>Conclusion</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Conclusion</em>'.
+	 * @see org.flexwright.model.Trial#getConclusion()
+	 * @see #getTrial()
+	 * @generated
+	 */
+	EAttribute getTrial_Conclusion();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Trial#getCost <em>Cost</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Cost</em>'.
+	 * @see org.flexwright.model.Trial#getCost()
+	 * @see #getTrial()
+	 * @generated
+	 */
+	EAttribute getTrial_Cost();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Trial#getHours <em>Hours</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Hours</em>'.
+	 * @see org.flexwright.model.Trial#getHours()
+	 * @see #getTrial()
+	 * @generated
+	 */
+	EAttribute getTrial_Hours();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Trial#getSteps <em>Steps</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Steps</em>'.
+	 * @see org.flexwright.model.Trial#getSteps()
+	 * @see #getTrial()
+	 * @generated
+	 */
+	EReference getTrial_Steps();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Trial#getParts <em>Parts</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Parts</em>'.
+	 * @see org.flexwright.model.Trial#getParts()
+	 * @see #getTrial()
+	 * @generated
+	 */
+	EReference getTrial_Parts();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Trial#getCalculations <em>Calculations</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Calculations</em>'.
+	 * @see org.flexwright.model.Trial#getCalculations()
+	 * @see #getTrial()
+	 * @generated
+	 */
+	EReference getTrial_Calculations();
+
+	/**
+	 * Returns the meta object for the reference list '{@link org.flexwright.model.Trial#getAttachments <em>Attachments</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference list '<em>Attachments</em>'.
+	 * @see org.flexwright.model.Trial#getAttachments()
+	 * @see #getTrial()
+	 * @generated
+	 */
+	EReference getTrial_Attachments();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.Step <em>Step</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Step</em>'.
+	 * @see org.flexwright.model.Step
+	 * @generated
+	 */
+	EClass getStep();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Step#getKind <em>Kind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Kind</em>'.
+	 * @see org.flexwright.model.Step#getKind()
+	 * @see #getStep()
+	 * @generated
+	 */
+	EAttribute getStep_Kind();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Step#getTitle <em>Title</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Title</em>'.
+	 * @see org.flexwright.model.Step#getTitle()
+	 * @see #getStep()
+	 * @generated
+	 */
+	EAttribute getStep_Title();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Step#getState <em>State</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>State</em>'.
+	 * @see org.flexwright.model.Step#getState()
+	 * @see #getStep()
+	 * @generated
+	 */
+	EAttribute getStep_State();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Step#isUnconfirmed <em>Unconfirmed</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Unconfirmed</em>'.
+	 * @see org.flexwright.model.Step#isUnconfirmed()
+	 * @see #getStep()
+	 * @generated
+	 */
+	EAttribute getStep_Unconfirmed();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Step#getConfirmedBy <em>Confirmed By</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Confirmed By</em>'.
+	 * @see org.flexwright.model.Step#getConfirmedBy()
+	 * @see #getStep()
+	 * @generated
+	 */
+	EAttribute getStep_ConfirmedBy();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Step#getConfirmedAt <em>Confirmed At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Confirmed At</em>'.
+	 * @see org.flexwright.model.Step#getConfirmedAt()
+	 * @see #getStep()
+	 * @generated
+	 */
+	EAttribute getStep_ConfirmedAt();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Step#getPlannedStart <em>Planned Start</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Planned Start</em>'.
+	 * @see org.flexwright.model.Step#getPlannedStart()
+	 * @see #getStep()
+	 * @generated
+	 */
+	EAttribute getStep_PlannedStart();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Step#getPlannedDuration <em>Planned Duration</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Planned Duration</em>'.
+	 * @see org.flexwright.model.Step#getPlannedDuration()
+	 * @see #getStep()
+	 * @generated
+	 */
+	EAttribute getStep_PlannedDuration();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Step#getStartedAt <em>Started At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Started At</em>'.
+	 * @see org.flexwright.model.Step#getStartedAt()
+	 * @see #getStep()
+	 * @generated
+	 */
+	EAttribute getStep_StartedAt();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Step#getEndedAt <em>Ended At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Ended At</em>'.
+	 * @see org.flexwright.model.Step#getEndedAt()
+	 * @see #getStep()
+	 * @generated
+	 */
+	EAttribute getStep_EndedAt();
+
+	/**
+	 * Returns the meta object for the reference '{@link org.flexwright.model.Step#getSession <em>Session</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Session</em>'.
+	 * @see org.flexwright.model.Step#getSession()
+	 * @see #getStep()
+	 * @generated
+	 */
+	EReference getStep_Session();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Step#getUses <em>Uses</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Uses</em>'.
+	 * @see org.flexwright.model.Step#getUses()
+	 * @see #getStep()
+	 * @generated
+	 */
+	EReference getStep_Uses();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link org.flexwright.model.Step#getDetails <em>Details</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Details</em>'.
+	 * @see org.flexwright.model.Step#getDetails()
+	 * @see #getStep()
+	 * @generated
+	 */
+	EReference getStep_Details();
+
+	/**
+	 * Returns the meta object for the reference list '{@link org.flexwright.model.Step#getAttachments <em>Attachments</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference list '<em>Attachments</em>'.
+	 * @see org.flexwright.model.Step#getAttachments()
+	 * @see #getStep()
+	 * @generated
+	 */
+	EReference getStep_Attachments();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.MaterialUse <em>Material Use</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Material Use</em>'.
+	 * @see org.flexwright.model.MaterialUse
+	 * @generated
+	 */
+	EClass getMaterialUse();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.MaterialUse#getRole <em>Role</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Role</em>'.
+	 * @see org.flexwright.model.MaterialUse#getRole()
+	 * @see #getMaterialUse()
+	 * @generated
+	 */
+	EAttribute getMaterialUse_Role();
+
+	/**
+	 * Returns the meta object for the reference '{@link org.flexwright.model.MaterialUse#getGrade <em>Grade</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Grade</em>'.
+	 * @see org.flexwright.model.MaterialUse#getGrade()
+	 * @see #getMaterialUse()
+	 * @generated
+	 */
+	EReference getMaterialUse_Grade();
+
+	/**
+	 * Returns the meta object for the reference '{@link org.flexwright.model.MaterialUse#getLot <em>Lot</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Lot</em>'.
+	 * @see org.flexwright.model.MaterialUse#getLot()
+	 * @see #getMaterialUse()
+	 * @generated
+	 */
+	EReference getMaterialUse_Lot();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.MaterialUse#getPlanned <em>Planned</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Planned</em>'.
+	 * @see org.flexwright.model.MaterialUse#getPlanned()
+	 * @see #getMaterialUse()
+	 * @generated
+	 */
+	EAttribute getMaterialUse_Planned();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.MaterialUse#getWeighings <em>Weighings</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Weighings</em>'.
+	 * @see org.flexwright.model.MaterialUse#getWeighings()
+	 * @see #getMaterialUse()
+	 * @generated
+	 */
+	EReference getMaterialUse_Weighings();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.Weighing <em>Weighing</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Weighing</em>'.
+	 * @see org.flexwright.model.Weighing
+	 * @generated
+	 */
+	EClass getWeighing();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Weighing#getGross <em>Gross</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Gross</em>'.
+	 * @see org.flexwright.model.Weighing#getGross()
+	 * @see #getWeighing()
+	 * @generated
+	 */
+	EAttribute getWeighing_Gross();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Weighing#getTare <em>Tare</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Tare</em>'.
+	 * @see org.flexwright.model.Weighing#getTare()
+	 * @see #getWeighing()
+	 * @generated
+	 */
+	EAttribute getWeighing_Tare();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Weighing#getNet <em>Net</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Net</em>'.
+	 * @see org.flexwright.model.Weighing#getNet()
+	 * @see #getWeighing()
+	 * @generated
+	 */
+	EAttribute getWeighing_Net();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Weighing#getAt <em>At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>At</em>'.
+	 * @see org.flexwright.model.Weighing#getAt()
+	 * @see #getWeighing()
+	 * @generated
+	 */
+	EAttribute getWeighing_At();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Weighing#isCorrection <em>Correction</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Correction</em>'.
+	 * @see org.flexwright.model.Weighing#isCorrection()
+	 * @see #getWeighing()
+	 * @generated
+	 */
+	EAttribute getWeighing_Correction();
+
+	/**
+	 * Returns the meta object for the reference '{@link org.flexwright.model.Weighing#getInstrument <em>Instrument</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Instrument</em>'.
+	 * @see org.flexwright.model.Weighing#getInstrument()
+	 * @see #getWeighing()
+	 * @generated
+	 */
+	EReference getWeighing_Instrument();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.Attachment <em>Attachment</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Attachment</em>'.
+	 * @see org.flexwright.model.Attachment
+	 * @generated
+	 */
+	EClass getAttachment();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Attachment#getKind <em>Kind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Kind</em>'.
+	 * @see org.flexwright.model.Attachment#getKind()
+	 * @see #getAttachment()
+	 * @generated
+	 */
+	EAttribute getAttachment_Kind();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Attachment#getFileName <em>File Name</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>File Name</em>'.
+	 * @see org.flexwright.model.Attachment#getFileName()
+	 * @see #getAttachment()
+	 * @generated
+	 */
+	EAttribute getAttachment_FileName();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Attachment#getPath <em>Path</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Path</em>'.
+	 * @see org.flexwright.model.Attachment#getPath()
+	 * @see #getAttachment()
+	 * @generated
+	 */
+	EAttribute getAttachment_Path();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Attachment#getSha256 <em>Sha256</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Sha256</em>'.
+	 * @see org.flexwright.model.Attachment#getSha256()
+	 * @see #getAttachment()
+	 * @generated
+	 */
+	EAttribute getAttachment_Sha256();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Attachment#getCaption <em>Caption</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Caption</em>'.
+	 * @see org.flexwright.model.Attachment#getCaption()
+	 * @see #getAttachment()
+	 * @generated
+	 */
+	EAttribute getAttachment_Caption();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Attachment#getAddedAt <em>Added At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Added At</em>'.
+	 * @see org.flexwright.model.Attachment#getAddedAt()
+	 * @see #getAttachment()
+	 * @generated
+	 */
+	EAttribute getAttachment_AddedAt();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.Recipe <em>Recipe</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Recipe</em>'.
+	 * @see org.flexwright.model.Recipe
+	 * @generated
+	 */
+	EClass getRecipe();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Recipe#getCode <em>Code</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Code</em>'.
+	 * @see org.flexwright.model.Recipe#getCode()
+	 * @see #getRecipe()
+	 * @generated
+	 */
+	EAttribute getRecipe_Code();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Recipe#getVersion <em>Version</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Version</em>'.
+	 * @see org.flexwright.model.Recipe#getVersion()
+	 * @see #getRecipe()
+	 * @generated
+	 */
+	EAttribute getRecipe_Version();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Recipe#getFrozenAt <em>Frozen At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Frozen At</em>'.
+	 * @see org.flexwright.model.Recipe#getFrozenAt()
+	 * @see #getRecipe()
+	 * @generated
+	 */
+	EAttribute getRecipe_FrozenAt();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Recipe#getFrozenBy <em>Frozen By</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Frozen By</em>'.
+	 * @see org.flexwright.model.Recipe#getFrozenBy()
+	 * @see #getRecipe()
+	 * @generated
+	 */
+	EAttribute getRecipe_FrozenBy();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Recipe#getLimits <em>Limits</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Limits</em>'.
+	 * @see org.flexwright.model.Recipe#getLimits()
+	 * @see #getRecipe()
+	 * @generated
+	 */
+	EAttribute getRecipe_Limits();
+
+	/**
+	 * Returns the meta object for the reference '{@link org.flexwright.model.Recipe#getFrom <em>From</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>From</em>'.
+	 * @see org.flexwright.model.Recipe#getFrom()
+	 * @see #getRecipe()
+	 * @generated
+	 */
+	EReference getRecipe_From();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link org.flexwright.model.Recipe#getPlan <em>Plan</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Plan</em>'.
+	 * @see org.flexwright.model.Recipe#getPlan()
+	 * @see #getRecipe()
+	 * @generated
+	 */
+	EReference getRecipe_Plan();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.Acknowledgement <em>Acknowledgement</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Acknowledgement</em>'.
+	 * @see org.flexwright.model.Acknowledgement
+	 * @generated
+	 */
+	EClass getAcknowledgement();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Acknowledgement#getPrompt <em>Prompt</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Prompt</em>'.
+	 * @see org.flexwright.model.Acknowledgement#getPrompt()
+	 * @see #getAcknowledgement()
+	 * @generated
+	 */
+	EAttribute getAcknowledgement_Prompt();
+
+	/**
+	 * Returns the meta object for the reference '{@link org.flexwright.model.Acknowledgement#getSession <em>Session</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Session</em>'.
+	 * @see org.flexwright.model.Acknowledgement#getSession()
+	 * @see #getAcknowledgement()
+	 * @generated
+	 */
+	EReference getAcknowledgement_Session();
+
+	/**
+	 * Returns the meta object for the reference '{@link org.flexwright.model.Acknowledgement#getLot <em>Lot</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Lot</em>'.
+	 * @see org.flexwright.model.Acknowledgement#getLot()
+	 * @see #getAcknowledgement()
+	 * @generated
+	 */
+	EReference getAcknowledgement_Lot();
+
+	/**
+	 * Returns the meta object for the reference '{@link org.flexwright.model.Acknowledgement#getStep <em>Step</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Step</em>'.
+	 * @see org.flexwright.model.Acknowledgement#getStep()
+	 * @see #getAcknowledgement()
+	 * @generated
+	 */
+	EReference getAcknowledgement_Step();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Acknowledgement#getWho <em>Who</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Who</em>'.
+	 * @see org.flexwright.model.Acknowledgement#getWho()
+	 * @see #getAcknowledgement()
+	 * @generated
+	 */
+	EAttribute getAcknowledgement_Who();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Acknowledgement#getAt <em>At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>At</em>'.
+	 * @see org.flexwright.model.Acknowledgement#getAt()
+	 * @see #getAcknowledgement()
+	 * @generated
+	 */
+	EAttribute getAcknowledgement_At();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Acknowledgement#getSheetDate <em>Sheet Date</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Sheet Date</em>'.
+	 * @see org.flexwright.model.Acknowledgement#getSheetDate()
+	 * @see #getAcknowledgement()
+	 * @generated
+	 */
+	EAttribute getAcknowledgement_SheetDate();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Acknowledgement#getSheetRevision <em>Sheet Revision</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Sheet Revision</em>'.
+	 * @see org.flexwright.model.Acknowledgement#getSheetRevision()
+	 * @see #getAcknowledgement()
+	 * @generated
+	 */
+	EAttribute getAcknowledgement_SheetRevision();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.StopOverride <em>Stop Override</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Stop Override</em>'.
+	 * @see org.flexwright.model.StopOverride
+	 * @generated
+	 */
+	EClass getStopOverride();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.StopOverride#getRule <em>Rule</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Rule</em>'.
+	 * @see org.flexwright.model.StopOverride#getRule()
+	 * @see #getStopOverride()
+	 * @generated
+	 */
+	EAttribute getStopOverride_Rule();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.StopOverride#getSubject <em>Subject</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Subject</em>'.
+	 * @see org.flexwright.model.StopOverride#getSubject()
+	 * @see #getStopOverride()
+	 * @generated
+	 */
+	EAttribute getStopOverride_Subject();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.StopOverride#getInputHash <em>Input Hash</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Input Hash</em>'.
+	 * @see org.flexwright.model.StopOverride#getInputHash()
+	 * @see #getStopOverride()
+	 * @generated
+	 */
+	EAttribute getStopOverride_InputHash();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.StopOverride#getReason <em>Reason</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Reason</em>'.
+	 * @see org.flexwright.model.StopOverride#getReason()
+	 * @see #getStopOverride()
+	 * @generated
+	 */
+	EAttribute getStopOverride_Reason();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.StopOverride#getWho <em>Who</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Who</em>'.
+	 * @see org.flexwright.model.StopOverride#getWho()
+	 * @see #getStopOverride()
+	 * @generated
+	 */
+	EAttribute getStopOverride_Who();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.StopOverride#getAt <em>At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>At</em>'.
+	 * @see org.flexwright.model.StopOverride#getAt()
+	 * @see #getStopOverride()
+	 * @generated
+	 */
+	EAttribute getStopOverride_At();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.CalculationRun <em>Calculation Run</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Calculation Run</em>'.
+	 * @see org.flexwright.model.CalculationRun
+	 * @generated
+	 */
+	EClass getCalculationRun();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.CalculationRun#getCalculation <em>Calculation</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Calculation</em>'.
+	 * @see org.flexwright.model.CalculationRun#getCalculation()
+	 * @see #getCalculationRun()
+	 * @generated
+	 */
+	EAttribute getCalculationRun_Calculation();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.CalculationRun#getVersion <em>Version</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Version</em>'.
+	 * @see org.flexwright.model.CalculationRun#getVersion()
+	 * @see #getCalculationRun()
+	 * @generated
+	 */
+	EAttribute getCalculationRun_Version();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.CalculationRun#getProgramVersion <em>Program Version</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Program Version</em>'.
+	 * @see org.flexwright.model.CalculationRun#getProgramVersion()
+	 * @see #getCalculationRun()
+	 * @generated
+	 */
+	EAttribute getCalculationRun_ProgramVersion();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.CalculationRun#getAt <em>At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>At</em>'.
+	 * @see org.flexwright.model.CalculationRun#getAt()
+	 * @see #getCalculationRun()
+	 * @generated
+	 */
+	EAttribute getCalculationRun_At();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.CalculationRun#getInputs <em>Inputs</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Inputs</em>'.
+	 * @see org.flexwright.model.CalculationRun#getInputs()
+	 * @see #getCalculationRun()
+	 * @generated
+	 */
+	EReference getCalculationRun_Inputs();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.CalculationRun#getResults <em>Results</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Results</em>'.
+	 * @see org.flexwright.model.CalculationRun#getResults()
+	 * @see #getCalculationRun()
+	 * @generated
+	 */
+	EReference getCalculationRun_Results();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.CalculationRun#getRefusal <em>Refusal</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Refusal</em>'.
+	 * @see org.flexwright.model.CalculationRun#getRefusal()
+	 * @see #getCalculationRun()
+	 * @generated
+	 */
+	EAttribute getCalculationRun_Refusal();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.RunInput <em>Run Input</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Run Input</em>'.
+	 * @see org.flexwright.model.RunInput
+	 * @generated
+	 */
+	EClass getRunInput();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.RunInput#getName <em>Name</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Name</em>'.
+	 * @see org.flexwright.model.RunInput#getName()
+	 * @see #getRunInput()
+	 * @generated
+	 */
+	EAttribute getRunInput_Name();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.RunInput#getValue <em>Value</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Value</em>'.
+	 * @see org.flexwright.model.RunInput#getValue()
+	 * @see #getRunInput()
+	 * @generated
+	 */
+	EAttribute getRunInput_Value();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.RunInput#getText <em>Text</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Text</em>'.
+	 * @see org.flexwright.model.RunInput#getText()
+	 * @see #getRunInput()
+	 * @generated
+	 */
+	EAttribute getRunInput_Text();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.RunInput#getUnit <em>Unit</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Unit</em>'.
+	 * @see org.flexwright.model.RunInput#getUnit()
+	 * @see #getRunInput()
+	 * @generated
+	 */
+	EAttribute getRunInput_Unit();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.RunInput#getOrigin <em>Origin</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Origin</em>'.
+	 * @see org.flexwright.model.RunInput#getOrigin()
+	 * @see #getRunInput()
+	 * @generated
+	 */
+	EAttribute getRunInput_Origin();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.RunInput#getBoundTo <em>Bound To</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Bound To</em>'.
+	 * @see org.flexwright.model.RunInput#getBoundTo()
+	 * @see #getRunInput()
+	 * @generated
+	 */
+	EAttribute getRunInput_BoundTo();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.RunResult <em>Run Result</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Run Result</em>'.
+	 * @see org.flexwright.model.RunResult
+	 * @generated
+	 */
+	EClass getRunResult();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.RunResult#getName <em>Name</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Name</em>'.
+	 * @see org.flexwright.model.RunResult#getName()
+	 * @see #getRunResult()
+	 * @generated
+	 */
+	EAttribute getRunResult_Name();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.RunResult#getLow <em>Low</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Low</em>'.
+	 * @see org.flexwright.model.RunResult#getLow()
+	 * @see #getRunResult()
+	 * @generated
+	 */
+	EAttribute getRunResult_Low();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.RunResult#getLikely <em>Likely</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Likely</em>'.
+	 * @see org.flexwright.model.RunResult#getLikely()
+	 * @see #getRunResult()
+	 * @generated
+	 */
+	EAttribute getRunResult_Likely();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.RunResult#getHigh <em>High</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>High</em>'.
+	 * @see org.flexwright.model.RunResult#getHigh()
+	 * @see #getRunResult()
+	 * @generated
+	 */
+	EAttribute getRunResult_High();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.RunResult#getText <em>Text</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Text</em>'.
+	 * @see org.flexwright.model.RunResult#getText()
+	 * @see #getRunResult()
+	 * @generated
+	 */
+	EAttribute getRunResult_Text();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.RunResult#getUnit <em>Unit</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Unit</em>'.
+	 * @see org.flexwright.model.RunResult#getUnit()
+	 * @see #getRunResult()
+	 * @generated
+	 */
+	EAttribute getRunResult_Unit();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.RunResult#getSource <em>Source</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Source</em>'.
+	 * @see org.flexwright.model.RunResult#getSource()
+	 * @see #getRunResult()
+	 * @generated
+	 */
+	EAttribute getRunResult_Source();
+
+	/**
+	 * Returns the meta object for enum '{@link org.flexwright.model.Origin <em>Origin</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Origin</em>'.
+	 * @see org.flexwright.model.Origin
+	 * @generated
+	 */
+	EEnum getOrigin();
+
+	/**
+	 * Returns the meta object for enum '{@link org.flexwright.model.Importance <em>Importance</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Importance</em>'.
+	 * @see org.flexwright.model.Importance
+	 * @generated
+	 */
+	EEnum getImportance();
+
+	/**
+	 * Returns the meta object for enum '{@link org.flexwright.model.TargetRule <em>Target Rule</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Target Rule</em>'.
+	 * @see org.flexwright.model.TargetRule
+	 * @generated
+	 */
+	EEnum getTargetRule();
+
+	/**
+	 * Returns the meta object for enum '{@link org.flexwright.model.TrialState <em>Trial State</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Trial State</em>'.
+	 * @see org.flexwright.model.TrialState
+	 * @generated
+	 */
+	EEnum getTrialState();
+
+	/**
+	 * Returns the meta object for enum '{@link org.flexwright.model.StepState <em>Step State</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Step State</em>'.
+	 * @see org.flexwright.model.StepState
+	 * @generated
+	 */
+	EEnum getStepState();
+
+	/**
+	 * Returns the meta object for enum '{@link org.flexwright.model.PieceKind <em>Piece Kind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Piece Kind</em>'.
+	 * @see org.flexwright.model.PieceKind
+	 * @generated
+	 */
+	EEnum getPieceKind();
+
+	/**
+	 * Returns the meta object for enum '{@link org.flexwright.model.Censoring <em>Censoring</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Censoring</em>'.
+	 * @see org.flexwright.model.Censoring
+	 * @generated
+	 */
+	EEnum getCensoring();
+
+	/**
+	 * Returns the meta object for enum '{@link org.flexwright.model.Knowledge <em>Knowledge</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Knowledge</em>'.
+	 * @see org.flexwright.model.Knowledge
+	 * @generated
+	 */
+	EEnum getKnowledge();
+
+	/**
+	 * Returns the meta object for enum '{@link org.flexwright.model.AttachmentKind <em>Attachment Kind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Attachment Kind</em>'.
+	 * @see org.flexwright.model.AttachmentKind
+	 * @generated
+	 */
+	EEnum getAttachmentKind();
+
+	/**
+	 * Returns the meta object for enum '{@link org.flexwright.model.PartRole <em>Part Role</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Part Role</em>'.
+	 * @see org.flexwright.model.PartRole
+	 * @generated
+	 */
+	EEnum getPartRole();
+
+	/**
+	 * Returns the meta object for data type '{@link java.time.Instant <em>Instant</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * A moment on the wall clock, UTC, ISO 8601.
+     * <!-- end-model-doc -->
+	 * @return the meta object for data type '<em>Instant</em>'.
+	 * @see java.time.Instant
+	 * @model instanceClass="java.time.Instant"
+	 * @generated
+	 */
+	EDataType getInstant();
+
+	/**
+	 * Returns the meta object for data type '{@link java.time.LocalDate <em>Local Date</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * A calendar day, ISO 8601.
+     * <!-- end-model-doc -->
+	 * @return the meta object for data type '<em>Local Date</em>'.
+	 * @see java.time.LocalDate
+	 * @model instanceClass="java.time.LocalDate"
+	 * @generated
+	 */
+	EDataType getLocalDate();
+
+	/**
+	 * Returns the factory that creates the instances of the model.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the factory that creates the instances of the model.
+	 * @generated
+	 */
+	ModelFactory getModelFactory();
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * Defines literals for the meta objects that represent
+	 * <ul>
+	 *   <li>each class,</li>
+	 *   <li>each feature of each class,</li>
+	 *   <li>each operation of each class,</li>
+	 *   <li>each enum,</li>
+	 *   <li>and each data type</li>
+	 * </ul>
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	interface Literals {
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.IdentifiedImpl <em>Identified</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.IdentifiedImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getIdentified()
+		 * @generated
+		 */
+		EClass IDENTIFIED = eINSTANCE.getIdentified();
+
+		/**
+		 * The meta object literal for the '<em><b>Id</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute IDENTIFIED__ID = eINSTANCE.getIdentified_Id();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.EntryImpl <em>Entry</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.EntryImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getEntry()
+		 * @generated
+		 */
+		EClass ENTRY = eINSTANCE.getEntry();
+
+		/**
+		 * The meta object literal for the '<em><b>Provenance</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference ENTRY__PROVENANCE = eINSTANCE.getEntry_Provenance();
+
+		/**
+		 * The meta object literal for the '<em><b>Note</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ENTRY__NOTE = eINSTANCE.getEntry_Note();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.ProvenanceImpl <em>Provenance</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.ProvenanceImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getProvenance()
+		 * @generated
+		 */
+		EClass PROVENANCE = eINSTANCE.getProvenance();
+
+		/**
+		 * The meta object literal for the '<em><b>Feature</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROVENANCE__FEATURE = eINSTANCE.getProvenance_Feature();
+
+		/**
+		 * The meta object literal for the '<em><b>Origin</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROVENANCE__ORIGIN = eINSTANCE.getProvenance_Origin();
+
+		/**
+		 * The meta object literal for the '<em><b>Source</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROVENANCE__SOURCE = eINSTANCE.getProvenance_Source();
+
+		/**
+		 * The meta object literal for the '<em><b>Uncertainty</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROVENANCE__UNCERTAINTY = eINSTANCE.getProvenance_Uncertainty();
+
+		/**
+		 * The meta object literal for the '<em><b>Typed As</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROVENANCE__TYPED_AS = eINSTANCE.getProvenance_TypedAs();
+
+		/**
+		 * The meta object literal for the '<em><b>By</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROVENANCE__BY = eINSTANCE.getProvenance_By();
+
+		/**
+		 * The meta object literal for the '<em><b>At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROVENANCE__AT = eINSTANCE.getProvenance_At();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.ProjectImpl <em>Project</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.ProjectImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getProject()
+		 * @generated
+		 */
+		EClass PROJECT = eINSTANCE.getProject();
+
+		/**
+		 * The meta object literal for the '<em><b>Title</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROJECT__TITLE = eINSTANCE.getProject_Title();
+
+		/**
+		 * The meta object literal for the '<em><b>Job</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROJECT__JOB = eINSTANCE.getProject_Job();
+
+		/**
+		 * The meta object literal for the '<em><b>Invented</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROJECT__INVENTED = eINSTANCE.getProject_Invented();
+
+		/**
+		 * The meta object literal for the '<em><b>Created At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROJECT__CREATED_AT = eINSTANCE.getProject_CreatedAt();
+
+		/**
+		 * The meta object literal for the '<em><b>Written By</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROJECT__WRITTEN_BY = eINSTANCE.getProject_WrittenBy();
+
+		/**
+		 * The meta object literal for the '<em><b>Journal Seq</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROJECT__JOURNAL_SEQ = eINSTANCE.getProject_JournalSeq();
+
+		/**
+		 * The meta object literal for the '<em><b>Needs</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PROJECT__NEEDS = eINSTANCE.getProject_Needs();
+
+		/**
+		 * The meta object literal for the '<em><b>Reference Parts</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PROJECT__REFERENCE_PARTS = eINSTANCE.getProject_ReferenceParts();
+
+		/**
+		 * The meta object literal for the '<em><b>Target Sheets</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PROJECT__TARGET_SHEETS = eINSTANCE.getProject_TargetSheets();
+
+		/**
+		 * The meta object literal for the '<em><b>Grades</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PROJECT__GRADES = eINSTANCE.getProject_Grades();
+
+		/**
+		 * The meta object literal for the '<em><b>Instruments</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PROJECT__INSTRUMENTS = eINSTANCE.getProject_Instruments();
+
+		/**
+		 * The meta object literal for the '<em><b>Control Pieces</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PROJECT__CONTROL_PIECES = eINSTANCE.getProject_ControlPieces();
+
+		/**
+		 * The meta object literal for the '<em><b>Sessions</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PROJECT__SESSIONS = eINSTANCE.getProject_Sessions();
+
+		/**
+		 * The meta object literal for the '<em><b>Trials</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PROJECT__TRIALS = eINSTANCE.getProject_Trials();
+
+		/**
+		 * The meta object literal for the '<em><b>Recipes</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PROJECT__RECIPES = eINSTANCE.getProject_Recipes();
+
+		/**
+		 * The meta object literal for the '<em><b>Attachments</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PROJECT__ATTACHMENTS = eINSTANCE.getProject_Attachments();
+
+		/**
+		 * The meta object literal for the '<em><b>Acknowledgements</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PROJECT__ACKNOWLEDGEMENTS = eINSTANCE.getProject_Acknowledgements();
+
+		/**
+		 * The meta object literal for the '<em><b>Overrides</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PROJECT__OVERRIDES = eINSTANCE.getProject_Overrides();
+
+		/**
+		 * The meta object literal for the '<em><b>Plugins</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PROJECT__PLUGINS = eINSTANCE.getProject_Plugins();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.PluginUseImpl <em>Plugin Use</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.PluginUseImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getPluginUse()
+		 * @generated
+		 */
+		EClass PLUGIN_USE = eINSTANCE.getPluginUse();
+
+		/**
+		 * The meta object literal for the '<em><b>Ns URI</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PLUGIN_USE__NS_URI = eINSTANCE.getPluginUse_NsURI();
+
+		/**
+		 * The meta object literal for the '<em><b>Plugin</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PLUGIN_USE__PLUGIN = eINSTANCE.getPluginUse_Plugin();
+
+		/**
+		 * The meta object literal for the '<em><b>Version</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PLUGIN_USE__VERSION = eINSTANCE.getPluginUse_Version();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.NeedImpl <em>Need</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.NeedImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getNeed()
+		 * @generated
+		 */
+		EClass NEED = eINSTANCE.getNeed();
+
+		/**
+		 * The meta object literal for the '<em><b>Text</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute NEED__TEXT = eINSTANCE.getNeed_Text();
+
+		/**
+		 * The meta object literal for the '<em><b>Importance</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute NEED__IMPORTANCE = eINSTANCE.getNeed_Importance();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.PropertyKeyImpl <em>Property Key</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.PropertyKeyImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getPropertyKey()
+		 * @generated
+		 */
+		EClass PROPERTY_KEY = eINSTANCE.getPropertyKey();
+
+		/**
+		 * The meta object literal for the '<em><b>Property</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROPERTY_KEY__PROPERTY = eINSTANCE.getPropertyKey_Property();
+
+		/**
+		 * The meta object literal for the '<em><b>Piece Kind</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROPERTY_KEY__PIECE_KIND = eINSTANCE.getPropertyKey_PieceKind();
+
+		/**
+		 * The meta object literal for the '<em><b>Spot</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROPERTY_KEY__SPOT = eINSTANCE.getPropertyKey_Spot();
+
+		/**
+		 * The meta object literal for the '<em><b>Support</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROPERTY_KEY__SUPPORT = eINSTANCE.getPropertyKey_Support();
+
+		/**
+		 * The meta object literal for the '<em><b>Dwell</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROPERTY_KEY__DWELL = eINSTANCE.getPropertyKey_Dwell();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.TargetSheetImpl <em>Target Sheet</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.TargetSheetImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getTargetSheet()
+		 * @generated
+		 */
+		EClass TARGET_SHEET = eINSTANCE.getTargetSheet();
+
+		/**
+		 * The meta object literal for the '<em><b>Version</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute TARGET_SHEET__VERSION = eINSTANCE.getTargetSheet_Version();
+
+		/**
+		 * The meta object literal for the '<em><b>Frozen At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute TARGET_SHEET__FROZEN_AT = eINSTANCE.getTargetSheet_FrozenAt();
+
+		/**
+		 * The meta object literal for the '<em><b>Frozen By</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute TARGET_SHEET__FROZEN_BY = eINSTANCE.getTargetSheet_FrozenBy();
+
+		/**
+		 * The meta object literal for the '<em><b>Reason</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute TARGET_SHEET__REASON = eINSTANCE.getTargetSheet_Reason();
+
+		/**
+		 * The meta object literal for the '<em><b>Targets</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference TARGET_SHEET__TARGETS = eINSTANCE.getTargetSheet_Targets();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.TargetImpl <em>Target</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.TargetImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getTarget()
+		 * @generated
+		 */
+		EClass TARGET = eINSTANCE.getTarget();
+
+		/**
+		 * The meta object literal for the '<em><b>Key</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference TARGET__KEY = eINSTANCE.getTarget_Key();
+
+		/**
+		 * The meta object literal for the '<em><b>Rule</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute TARGET__RULE = eINSTANCE.getTarget_Rule();
+
+		/**
+		 * The meta object literal for the '<em><b>Low</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute TARGET__LOW = eINSTANCE.getTarget_Low();
+
+		/**
+		 * The meta object literal for the '<em><b>High</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute TARGET__HIGH = eINSTANCE.getTarget_High();
+
+		/**
+		 * The meta object literal for the '<em><b>Nominal</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute TARGET__NOMINAL = eINSTANCE.getTarget_Nominal();
+
+		/**
+		 * The meta object literal for the '<em><b>Tolerance</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute TARGET__TOLERANCE = eINSTANCE.getTarget_Tolerance();
+
+		/**
+		 * The meta object literal for the '<em><b>Weight</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute TARGET__WEIGHT = eINSTANCE.getTarget_Weight();
+
+		/**
+		 * The meta object literal for the '<em><b>Reject Below</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute TARGET__REJECT_BELOW = eINSTANCE.getTarget_RejectBelow();
+
+		/**
+		 * The meta object literal for the '<em><b>Reject Above</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute TARGET__REJECT_ABOVE = eINSTANCE.getTarget_RejectAbove();
+
+		/**
+		 * The meta object literal for the '<em><b>Allowed Share</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute TARGET__ALLOWED_SHARE = eINSTANCE.getTarget_AllowedShare();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.MaterialGradeImpl <em>Material Grade</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.MaterialGradeImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getMaterialGrade()
+		 * @generated
+		 */
+		EClass MATERIAL_GRADE = eINSTANCE.getMaterialGrade();
+
+		/**
+		 * The meta object literal for the '<em><b>Code</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MATERIAL_GRADE__CODE = eINSTANCE.getMaterialGrade_Code();
+
+		/**
+		 * The meta object literal for the '<em><b>Name</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MATERIAL_GRADE__NAME = eINSTANCE.getMaterialGrade_Name();
+
+		/**
+		 * The meta object literal for the '<em><b>Family</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MATERIAL_GRADE__FAMILY = eINSTANCE.getMaterialGrade_Family();
+
+		/**
+		 * The meta object literal for the '<em><b>Role</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MATERIAL_GRADE__ROLE = eINSTANCE.getMaterialGrade_Role();
+
+		/**
+		 * The meta object literal for the '<em><b>Hazards</b></em>' attribute list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MATERIAL_GRADE__HAZARDS = eINSTANCE.getMaterialGrade_Hazards();
+
+		/**
+		 * The meta object literal for the '<em><b>Values</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference MATERIAL_GRADE__VALUES = eINSTANCE.getMaterialGrade_Values();
+
+		/**
+		 * The meta object literal for the '<em><b>Lots</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference MATERIAL_GRADE__LOTS = eINSTANCE.getMaterialGrade_Lots();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.MaterialValueImpl <em>Material Value</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.MaterialValueImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getMaterialValue()
+		 * @generated
+		 */
+		EClass MATERIAL_VALUE = eINSTANCE.getMaterialValue();
+
+		/**
+		 * The meta object literal for the '<em><b>Property</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MATERIAL_VALUE__PROPERTY = eINSTANCE.getMaterialValue_Property();
+
+		/**
+		 * The meta object literal for the '<em><b>Unit</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MATERIAL_VALUE__UNIT = eINSTANCE.getMaterialValue_Unit();
+
+		/**
+		 * The meta object literal for the '<em><b>Sheet Value</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MATERIAL_VALUE__SHEET_VALUE = eINSTANCE.getMaterialValue_SheetValue();
+
+		/**
+		 * The meta object literal for the '<em><b>Sheet Source</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MATERIAL_VALUE__SHEET_SOURCE = eINSTANCE.getMaterialValue_SheetSource();
+
+		/**
+		 * The meta object literal for the '<em><b>Own Value</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MATERIAL_VALUE__OWN_VALUE = eINSTANCE.getMaterialValue_OwnValue();
+
+		/**
+		 * The meta object literal for the '<em><b>Own Uncertainty</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MATERIAL_VALUE__OWN_UNCERTAINTY = eINSTANCE.getMaterialValue_OwnUncertainty();
+
+		/**
+		 * The meta object literal for the '<em><b>Own Source</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MATERIAL_VALUE__OWN_SOURCE = eINSTANCE.getMaterialValue_OwnSource();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.LotImpl <em>Lot</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.LotImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getLot()
+		 * @generated
+		 */
+		EClass LOT = eINSTANCE.getLot();
+
+		/**
+		 * The meta object literal for the '<em><b>Code</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LOT__CODE = eINSTANCE.getLot_Code();
+
+		/**
+		 * The meta object literal for the '<em><b>Opened</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LOT__OPENED = eINSTANCE.getLot_Opened();
+
+		/**
+		 * The meta object literal for the '<em><b>Expires</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LOT__EXPIRES = eINSTANCE.getLot_Expires();
+
+		/**
+		 * The meta object literal for the '<em><b>Price</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LOT__PRICE = eINSTANCE.getLot_Price();
+
+		/**
+		 * The meta object literal for the '<em><b>Amount</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LOT__AMOUNT = eINSTANCE.getLot_Amount();
+
+		/**
+		 * The meta object literal for the '<em><b>Sheet Date</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LOT__SHEET_DATE = eINSTANCE.getLot_SheetDate();
+
+		/**
+		 * The meta object literal for the '<em><b>Sheet Revision</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LOT__SHEET_REVISION = eINSTANCE.getLot_SheetRevision();
+
+		/**
+		 * The meta object literal for the '<em><b>Values</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference LOT__VALUES = eINSTANCE.getLot_Values();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.InstrumentImpl <em>Instrument</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.InstrumentImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getInstrument()
+		 * @generated
+		 */
+		EClass INSTRUMENT = eINSTANCE.getInstrument();
+
+		/**
+		 * The meta object literal for the '<em><b>Name</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute INSTRUMENT__NAME = eINSTANCE.getInstrument_Name();
+
+		/**
+		 * The meta object literal for the '<em><b>Kind</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute INSTRUMENT__KIND = eINSTANCE.getInstrument_Kind();
+
+		/**
+		 * The meta object literal for the '<em><b>Unit</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute INSTRUMENT__UNIT = eINSTANCE.getInstrument_Unit();
+
+		/**
+		 * The meta object literal for the '<em><b>Resolution</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute INSTRUMENT__RESOLUTION = eINSTANCE.getInstrument_Resolution();
+
+		/**
+		 * The meta object literal for the '<em><b>Accuracy</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute INSTRUMENT__ACCURACY = eINSTANCE.getInstrument_Accuracy();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.SessionImpl <em>Session</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.SessionImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getSession()
+		 * @generated
+		 */
+		EClass SESSION = eINSTANCE.getSession();
+
+		/**
+		 * The meta object literal for the '<em><b>Code</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SESSION__CODE = eINSTANCE.getSession_Code();
+
+		/**
+		 * The meta object literal for the '<em><b>At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SESSION__AT = eINSTANCE.getSession_At();
+
+		/**
+		 * The meta object literal for the '<em><b>Room C</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SESSION__ROOM_C = eINSTANCE.getSession_RoomC();
+
+		/**
+		 * The meta object literal for the '<em><b>Room Rh</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SESSION__ROOM_RH = eINSTANCE.getSession_RoomRh();
+
+		/**
+		 * The meta object literal for the '<em><b>Who</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SESSION__WHO = eINSTANCE.getSession_Who();
+
+		/**
+		 * The meta object literal for the '<em><b>Instruments</b></em>' reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference SESSION__INSTRUMENTS = eINSTANCE.getSession_Instruments();
+
+		/**
+		 * The meta object literal for the '<em><b>Control Piece</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference SESSION__CONTROL_PIECE = eINSTANCE.getSession_ControlPiece();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.SpecimenImpl <em>Specimen</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.SpecimenImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getSpecimen()
+		 * @generated
+		 */
+		EClass SPECIMEN = eINSTANCE.getSpecimen();
+
+		/**
+		 * The meta object literal for the '<em><b>Code</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SPECIMEN__CODE = eINSTANCE.getSpecimen_Code();
+
+		/**
+		 * The meta object literal for the '<em><b>Piece Kind</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SPECIMEN__PIECE_KIND = eINSTANCE.getSpecimen_PieceKind();
+
+		/**
+		 * The meta object literal for the '<em><b>Thickness</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SPECIMEN__THICKNESS = eINSTANCE.getSpecimen_Thickness();
+
+		/**
+		 * The meta object literal for the '<em><b>Made At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SPECIMEN__MADE_AT = eINSTANCE.getSpecimen_MadeAt();
+
+		/**
+		 * The meta object literal for the '<em><b>Failed</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SPECIMEN__FAILED = eINSTANCE.getSpecimen_Failed();
+
+		/**
+		 * The meta object literal for the '<em><b>Fail Reason</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SPECIMEN__FAIL_REASON = eINSTANCE.getSpecimen_FailReason();
+
+		/**
+		 * The meta object literal for the '<em><b>Measurements</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference SPECIMEN__MEASUREMENTS = eINSTANCE.getSpecimen_Measurements();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.ControlPieceImpl <em>Control Piece</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.ControlPieceImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getControlPiece()
+		 * @generated
+		 */
+		EClass CONTROL_PIECE = eINSTANCE.getControlPiece();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.ReferencePartImpl <em>Reference Part</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.ReferencePartImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getReferencePart()
+		 * @generated
+		 */
+		EClass REFERENCE_PART = eINSTANCE.getReferencePart();
+
+		/**
+		 * The meta object literal for the '<em><b>Name</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute REFERENCE_PART__NAME = eINSTANCE.getReferencePart_Name();
+
+		/**
+		 * The meta object literal for the '<em><b>Condition</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute REFERENCE_PART__CONDITION = eINSTANCE.getReferencePart_Condition();
+
+		/**
+		 * The meta object literal for the '<em><b>Age Years</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute REFERENCE_PART__AGE_YEARS = eINSTANCE.getReferencePart_AgeYears();
+
+		/**
+		 * The meta object literal for the '<em><b>Photos</b></em>' reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference REFERENCE_PART__PHOTOS = eINSTANCE.getReferencePart_Photos();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.PartImpl <em>Part</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.PartImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getPart()
+		 * @generated
+		 */
+		EClass PART = eINSTANCE.getPart();
+
+		/**
+		 * The meta object literal for the '<em><b>Photos</b></em>' reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PART__PHOTOS = eINSTANCE.getPart_Photos();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.MeasurementImpl <em>Measurement</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.MeasurementImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getMeasurement()
+		 * @generated
+		 */
+		EClass MEASUREMENT = eINSTANCE.getMeasurement();
+
+		/**
+		 * The meta object literal for the '<em><b>Kind</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MEASUREMENT__KIND = eINSTANCE.getMeasurement_Kind();
+
+		/**
+		 * The meta object literal for the '<em><b>Key</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference MEASUREMENT__KEY = eINSTANCE.getMeasurement_Key();
+
+		/**
+		 * The meta object literal for the '<em><b>At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MEASUREMENT__AT = eINSTANCE.getMeasurement_At();
+
+		/**
+		 * The meta object literal for the '<em><b>Delay Hours</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MEASUREMENT__DELAY_HOURS = eINSTANCE.getMeasurement_DelayHours();
+
+		/**
+		 * The meta object literal for the '<em><b>Piece C</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MEASUREMENT__PIECE_C = eINSTANCE.getMeasurement_PieceC();
+
+		/**
+		 * The meta object literal for the '<em><b>Knowledge</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MEASUREMENT__KNOWLEDGE = eINSTANCE.getMeasurement_Knowledge();
+
+		/**
+		 * The meta object literal for the '<em><b>Session</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference MEASUREMENT__SESSION = eINSTANCE.getMeasurement_Session();
+
+		/**
+		 * The meta object literal for the '<em><b>Instrument</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference MEASUREMENT__INSTRUMENT = eINSTANCE.getMeasurement_Instrument();
+
+		/**
+		 * The meta object literal for the '<em><b>Readings</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference MEASUREMENT__READINGS = eINSTANCE.getMeasurement_Readings();
+
+		/**
+		 * The meta object literal for the '<em><b>Details</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference MEASUREMENT__DETAILS = eINSTANCE.getMeasurement_Details();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.ReadingImpl <em>Reading</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.ReadingImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getReading()
+		 * @generated
+		 */
+		EClass READING = eINSTANCE.getReading();
+
+		/**
+		 * The meta object literal for the '<em><b>Value</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute READING__VALUE = eINSTANCE.getReading_Value();
+
+		/**
+		 * The meta object literal for the '<em><b>Censoring</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute READING__CENSORING = eINSTANCE.getReading_Censoring();
+
+		/**
+		 * The meta object literal for the '<em><b>Yes</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute READING__YES = eINSTANCE.getReading_Yes();
+
+		/**
+		 * The meta object literal for the '<em><b>At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute READING__AT = eINSTANCE.getReading_At();
+
+		/**
+		 * The meta object literal for the '<em><b>Typed As</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute READING__TYPED_AS = eINSTANCE.getReading_TypedAs();
+
+		/**
+		 * The meta object literal for the '<em><b>Left Out</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute READING__LEFT_OUT = eINSTANCE.getReading_LeftOut();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.TrialImpl <em>Trial</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.TrialImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getTrial()
+		 * @generated
+		 */
+		EClass TRIAL = eINSTANCE.getTrial();
+
+		/**
+		 * The meta object literal for the '<em><b>Code</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute TRIAL__CODE = eINSTANCE.getTrial_Code();
+
+		/**
+		 * The meta object literal for the '<em><b>Title</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute TRIAL__TITLE = eINSTANCE.getTrial_Title();
+
+		/**
+		 * The meta object literal for the '<em><b>Idea</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute TRIAL__IDEA = eINSTANCE.getTrial_Idea();
+
+		/**
+		 * The meta object literal for the '<em><b>Route</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute TRIAL__ROUTE = eINSTANCE.getTrial_Route();
+
+		/**
+		 * The meta object literal for the '<em><b>Based On</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference TRIAL__BASED_ON = eINSTANCE.getTrial_BasedOn();
+
+		/**
+		 * The meta object literal for the '<em><b>State</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute TRIAL__STATE = eINSTANCE.getTrial_State();
+
+		/**
+		 * The meta object literal for the '<em><b>State Reason</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute TRIAL__STATE_REASON = eINSTANCE.getTrial_StateReason();
+
+		/**
+		 * The meta object literal for the '<em><b>Created At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute TRIAL__CREATED_AT = eINSTANCE.getTrial_CreatedAt();
+
+		/**
+		 * The meta object literal for the '<em><b>Made At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute TRIAL__MADE_AT = eINSTANCE.getTrial_MadeAt();
+
+		/**
+		 * The meta object literal for the '<em><b>Conclusion</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute TRIAL__CONCLUSION = eINSTANCE.getTrial_Conclusion();
+
+		/**
+		 * The meta object literal for the '<em><b>Cost</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute TRIAL__COST = eINSTANCE.getTrial_Cost();
+
+		/**
+		 * The meta object literal for the '<em><b>Hours</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute TRIAL__HOURS = eINSTANCE.getTrial_Hours();
+
+		/**
+		 * The meta object literal for the '<em><b>Steps</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference TRIAL__STEPS = eINSTANCE.getTrial_Steps();
+
+		/**
+		 * The meta object literal for the '<em><b>Parts</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference TRIAL__PARTS = eINSTANCE.getTrial_Parts();
+
+		/**
+		 * The meta object literal for the '<em><b>Calculations</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference TRIAL__CALCULATIONS = eINSTANCE.getTrial_Calculations();
+
+		/**
+		 * The meta object literal for the '<em><b>Attachments</b></em>' reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference TRIAL__ATTACHMENTS = eINSTANCE.getTrial_Attachments();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.StepImpl <em>Step</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.StepImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getStep()
+		 * @generated
+		 */
+		EClass STEP = eINSTANCE.getStep();
+
+		/**
+		 * The meta object literal for the '<em><b>Kind</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STEP__KIND = eINSTANCE.getStep_Kind();
+
+		/**
+		 * The meta object literal for the '<em><b>Title</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STEP__TITLE = eINSTANCE.getStep_Title();
+
+		/**
+		 * The meta object literal for the '<em><b>State</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STEP__STATE = eINSTANCE.getStep_State();
+
+		/**
+		 * The meta object literal for the '<em><b>Unconfirmed</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STEP__UNCONFIRMED = eINSTANCE.getStep_Unconfirmed();
+
+		/**
+		 * The meta object literal for the '<em><b>Confirmed By</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STEP__CONFIRMED_BY = eINSTANCE.getStep_ConfirmedBy();
+
+		/**
+		 * The meta object literal for the '<em><b>Confirmed At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STEP__CONFIRMED_AT = eINSTANCE.getStep_ConfirmedAt();
+
+		/**
+		 * The meta object literal for the '<em><b>Planned Start</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STEP__PLANNED_START = eINSTANCE.getStep_PlannedStart();
+
+		/**
+		 * The meta object literal for the '<em><b>Planned Duration</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STEP__PLANNED_DURATION = eINSTANCE.getStep_PlannedDuration();
+
+		/**
+		 * The meta object literal for the '<em><b>Started At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STEP__STARTED_AT = eINSTANCE.getStep_StartedAt();
+
+		/**
+		 * The meta object literal for the '<em><b>Ended At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STEP__ENDED_AT = eINSTANCE.getStep_EndedAt();
+
+		/**
+		 * The meta object literal for the '<em><b>Session</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference STEP__SESSION = eINSTANCE.getStep_Session();
+
+		/**
+		 * The meta object literal for the '<em><b>Uses</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference STEP__USES = eINSTANCE.getStep_Uses();
+
+		/**
+		 * The meta object literal for the '<em><b>Details</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference STEP__DETAILS = eINSTANCE.getStep_Details();
+
+		/**
+		 * The meta object literal for the '<em><b>Attachments</b></em>' reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference STEP__ATTACHMENTS = eINSTANCE.getStep_Attachments();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.MaterialUseImpl <em>Material Use</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.MaterialUseImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getMaterialUse()
+		 * @generated
+		 */
+		EClass MATERIAL_USE = eINSTANCE.getMaterialUse();
+
+		/**
+		 * The meta object literal for the '<em><b>Role</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MATERIAL_USE__ROLE = eINSTANCE.getMaterialUse_Role();
+
+		/**
+		 * The meta object literal for the '<em><b>Grade</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference MATERIAL_USE__GRADE = eINSTANCE.getMaterialUse_Grade();
+
+		/**
+		 * The meta object literal for the '<em><b>Lot</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference MATERIAL_USE__LOT = eINSTANCE.getMaterialUse_Lot();
+
+		/**
+		 * The meta object literal for the '<em><b>Planned</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MATERIAL_USE__PLANNED = eINSTANCE.getMaterialUse_Planned();
+
+		/**
+		 * The meta object literal for the '<em><b>Weighings</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference MATERIAL_USE__WEIGHINGS = eINSTANCE.getMaterialUse_Weighings();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.WeighingImpl <em>Weighing</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.WeighingImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getWeighing()
+		 * @generated
+		 */
+		EClass WEIGHING = eINSTANCE.getWeighing();
+
+		/**
+		 * The meta object literal for the '<em><b>Gross</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute WEIGHING__GROSS = eINSTANCE.getWeighing_Gross();
+
+		/**
+		 * The meta object literal for the '<em><b>Tare</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute WEIGHING__TARE = eINSTANCE.getWeighing_Tare();
+
+		/**
+		 * The meta object literal for the '<em><b>Net</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute WEIGHING__NET = eINSTANCE.getWeighing_Net();
+
+		/**
+		 * The meta object literal for the '<em><b>At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute WEIGHING__AT = eINSTANCE.getWeighing_At();
+
+		/**
+		 * The meta object literal for the '<em><b>Correction</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute WEIGHING__CORRECTION = eINSTANCE.getWeighing_Correction();
+
+		/**
+		 * The meta object literal for the '<em><b>Instrument</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference WEIGHING__INSTRUMENT = eINSTANCE.getWeighing_Instrument();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.AttachmentImpl <em>Attachment</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.AttachmentImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getAttachment()
+		 * @generated
+		 */
+		EClass ATTACHMENT = eINSTANCE.getAttachment();
+
+		/**
+		 * The meta object literal for the '<em><b>Kind</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ATTACHMENT__KIND = eINSTANCE.getAttachment_Kind();
+
+		/**
+		 * The meta object literal for the '<em><b>File Name</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ATTACHMENT__FILE_NAME = eINSTANCE.getAttachment_FileName();
+
+		/**
+		 * The meta object literal for the '<em><b>Path</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ATTACHMENT__PATH = eINSTANCE.getAttachment_Path();
+
+		/**
+		 * The meta object literal for the '<em><b>Sha256</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ATTACHMENT__SHA256 = eINSTANCE.getAttachment_Sha256();
+
+		/**
+		 * The meta object literal for the '<em><b>Caption</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ATTACHMENT__CAPTION = eINSTANCE.getAttachment_Caption();
+
+		/**
+		 * The meta object literal for the '<em><b>Added At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ATTACHMENT__ADDED_AT = eINSTANCE.getAttachment_AddedAt();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.RecipeImpl <em>Recipe</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.RecipeImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getRecipe()
+		 * @generated
+		 */
+		EClass RECIPE = eINSTANCE.getRecipe();
+
+		/**
+		 * The meta object literal for the '<em><b>Code</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RECIPE__CODE = eINSTANCE.getRecipe_Code();
+
+		/**
+		 * The meta object literal for the '<em><b>Version</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RECIPE__VERSION = eINSTANCE.getRecipe_Version();
+
+		/**
+		 * The meta object literal for the '<em><b>Frozen At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RECIPE__FROZEN_AT = eINSTANCE.getRecipe_FrozenAt();
+
+		/**
+		 * The meta object literal for the '<em><b>Frozen By</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RECIPE__FROZEN_BY = eINSTANCE.getRecipe_FrozenBy();
+
+		/**
+		 * The meta object literal for the '<em><b>Limits</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RECIPE__LIMITS = eINSTANCE.getRecipe_Limits();
+
+		/**
+		 * The meta object literal for the '<em><b>From</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference RECIPE__FROM = eINSTANCE.getRecipe_From();
+
+		/**
+		 * The meta object literal for the '<em><b>Plan</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference RECIPE__PLAN = eINSTANCE.getRecipe_Plan();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.AcknowledgementImpl <em>Acknowledgement</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.AcknowledgementImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getAcknowledgement()
+		 * @generated
+		 */
+		EClass ACKNOWLEDGEMENT = eINSTANCE.getAcknowledgement();
+
+		/**
+		 * The meta object literal for the '<em><b>Prompt</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ACKNOWLEDGEMENT__PROMPT = eINSTANCE.getAcknowledgement_Prompt();
+
+		/**
+		 * The meta object literal for the '<em><b>Session</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference ACKNOWLEDGEMENT__SESSION = eINSTANCE.getAcknowledgement_Session();
+
+		/**
+		 * The meta object literal for the '<em><b>Lot</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference ACKNOWLEDGEMENT__LOT = eINSTANCE.getAcknowledgement_Lot();
+
+		/**
+		 * The meta object literal for the '<em><b>Step</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference ACKNOWLEDGEMENT__STEP = eINSTANCE.getAcknowledgement_Step();
+
+		/**
+		 * The meta object literal for the '<em><b>Who</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ACKNOWLEDGEMENT__WHO = eINSTANCE.getAcknowledgement_Who();
+
+		/**
+		 * The meta object literal for the '<em><b>At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ACKNOWLEDGEMENT__AT = eINSTANCE.getAcknowledgement_At();
+
+		/**
+		 * The meta object literal for the '<em><b>Sheet Date</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ACKNOWLEDGEMENT__SHEET_DATE = eINSTANCE.getAcknowledgement_SheetDate();
+
+		/**
+		 * The meta object literal for the '<em><b>Sheet Revision</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ACKNOWLEDGEMENT__SHEET_REVISION = eINSTANCE.getAcknowledgement_SheetRevision();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.StopOverrideImpl <em>Stop Override</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.StopOverrideImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getStopOverride()
+		 * @generated
+		 */
+		EClass STOP_OVERRIDE = eINSTANCE.getStopOverride();
+
+		/**
+		 * The meta object literal for the '<em><b>Rule</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOP_OVERRIDE__RULE = eINSTANCE.getStopOverride_Rule();
+
+		/**
+		 * The meta object literal for the '<em><b>Subject</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOP_OVERRIDE__SUBJECT = eINSTANCE.getStopOverride_Subject();
+
+		/**
+		 * The meta object literal for the '<em><b>Input Hash</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOP_OVERRIDE__INPUT_HASH = eINSTANCE.getStopOverride_InputHash();
+
+		/**
+		 * The meta object literal for the '<em><b>Reason</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOP_OVERRIDE__REASON = eINSTANCE.getStopOverride_Reason();
+
+		/**
+		 * The meta object literal for the '<em><b>Who</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOP_OVERRIDE__WHO = eINSTANCE.getStopOverride_Who();
+
+		/**
+		 * The meta object literal for the '<em><b>At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOP_OVERRIDE__AT = eINSTANCE.getStopOverride_At();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.CalculationRunImpl <em>Calculation Run</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.CalculationRunImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getCalculationRun()
+		 * @generated
+		 */
+		EClass CALCULATION_RUN = eINSTANCE.getCalculationRun();
+
+		/**
+		 * The meta object literal for the '<em><b>Calculation</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CALCULATION_RUN__CALCULATION = eINSTANCE.getCalculationRun_Calculation();
+
+		/**
+		 * The meta object literal for the '<em><b>Version</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CALCULATION_RUN__VERSION = eINSTANCE.getCalculationRun_Version();
+
+		/**
+		 * The meta object literal for the '<em><b>Program Version</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CALCULATION_RUN__PROGRAM_VERSION = eINSTANCE.getCalculationRun_ProgramVersion();
+
+		/**
+		 * The meta object literal for the '<em><b>At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CALCULATION_RUN__AT = eINSTANCE.getCalculationRun_At();
+
+		/**
+		 * The meta object literal for the '<em><b>Inputs</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference CALCULATION_RUN__INPUTS = eINSTANCE.getCalculationRun_Inputs();
+
+		/**
+		 * The meta object literal for the '<em><b>Results</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference CALCULATION_RUN__RESULTS = eINSTANCE.getCalculationRun_Results();
+
+		/**
+		 * The meta object literal for the '<em><b>Refusal</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CALCULATION_RUN__REFUSAL = eINSTANCE.getCalculationRun_Refusal();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.RunInputImpl <em>Run Input</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.RunInputImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getRunInput()
+		 * @generated
+		 */
+		EClass RUN_INPUT = eINSTANCE.getRunInput();
+
+		/**
+		 * The meta object literal for the '<em><b>Name</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RUN_INPUT__NAME = eINSTANCE.getRunInput_Name();
+
+		/**
+		 * The meta object literal for the '<em><b>Value</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RUN_INPUT__VALUE = eINSTANCE.getRunInput_Value();
+
+		/**
+		 * The meta object literal for the '<em><b>Text</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RUN_INPUT__TEXT = eINSTANCE.getRunInput_Text();
+
+		/**
+		 * The meta object literal for the '<em><b>Unit</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RUN_INPUT__UNIT = eINSTANCE.getRunInput_Unit();
+
+		/**
+		 * The meta object literal for the '<em><b>Origin</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RUN_INPUT__ORIGIN = eINSTANCE.getRunInput_Origin();
+
+		/**
+		 * The meta object literal for the '<em><b>Bound To</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RUN_INPUT__BOUND_TO = eINSTANCE.getRunInput_BoundTo();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.RunResultImpl <em>Run Result</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.RunResultImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getRunResult()
+		 * @generated
+		 */
+		EClass RUN_RESULT = eINSTANCE.getRunResult();
+
+		/**
+		 * The meta object literal for the '<em><b>Name</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RUN_RESULT__NAME = eINSTANCE.getRunResult_Name();
+
+		/**
+		 * The meta object literal for the '<em><b>Low</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RUN_RESULT__LOW = eINSTANCE.getRunResult_Low();
+
+		/**
+		 * The meta object literal for the '<em><b>Likely</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RUN_RESULT__LIKELY = eINSTANCE.getRunResult_Likely();
+
+		/**
+		 * The meta object literal for the '<em><b>High</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RUN_RESULT__HIGH = eINSTANCE.getRunResult_High();
+
+		/**
+		 * The meta object literal for the '<em><b>Text</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RUN_RESULT__TEXT = eINSTANCE.getRunResult_Text();
+
+		/**
+		 * The meta object literal for the '<em><b>Unit</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RUN_RESULT__UNIT = eINSTANCE.getRunResult_Unit();
+
+		/**
+		 * The meta object literal for the '<em><b>Source</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RUN_RESULT__SOURCE = eINSTANCE.getRunResult_Source();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.Origin <em>Origin</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.Origin
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getOrigin()
+		 * @generated
+		 */
+		EEnum ORIGIN = eINSTANCE.getOrigin();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.Importance <em>Importance</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.Importance
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getImportance()
+		 * @generated
+		 */
+		EEnum IMPORTANCE = eINSTANCE.getImportance();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.TargetRule <em>Target Rule</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.TargetRule
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getTargetRule()
+		 * @generated
+		 */
+		EEnum TARGET_RULE = eINSTANCE.getTargetRule();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.TrialState <em>Trial State</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.TrialState
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getTrialState()
+		 * @generated
+		 */
+		EEnum TRIAL_STATE = eINSTANCE.getTrialState();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.StepState <em>Step State</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.StepState
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getStepState()
+		 * @generated
+		 */
+		EEnum STEP_STATE = eINSTANCE.getStepState();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.PieceKind <em>Piece Kind</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.PieceKind
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getPieceKind()
+		 * @generated
+		 */
+		EEnum PIECE_KIND = eINSTANCE.getPieceKind();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.Censoring <em>Censoring</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.Censoring
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getCensoring()
+		 * @generated
+		 */
+		EEnum CENSORING = eINSTANCE.getCensoring();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.Knowledge <em>Knowledge</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.Knowledge
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getKnowledge()
+		 * @generated
+		 */
+		EEnum KNOWLEDGE = eINSTANCE.getKnowledge();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.AttachmentKind <em>Attachment Kind</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.AttachmentKind
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getAttachmentKind()
+		 * @generated
+		 */
+		EEnum ATTACHMENT_KIND = eINSTANCE.getAttachmentKind();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.PartRole <em>Part Role</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.PartRole
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getPartRole()
+		 * @generated
+		 */
+		EEnum PART_ROLE = eINSTANCE.getPartRole();
+
+		/**
+		 * The meta object literal for the '<em>Instant</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see java.time.Instant
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getInstant()
+		 * @generated
+		 */
+		EDataType INSTANT = eINSTANCE.getInstant();
+
+		/**
+		 * The meta object literal for the '<em>Local Date</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see java.time.LocalDate
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getLocalDate()
+		 * @generated
+		 */
+		EDataType LOCAL_DATE = eINSTANCE.getLocalDate();
+
+	}
+
+} //ModelPackage

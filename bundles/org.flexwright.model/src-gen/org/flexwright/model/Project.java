@@ -1,0 +1,354 @@
+/**
+ */
+package org.flexwright.model;
+
+import java.time.Instant;
+
+import org.eclipse.emf.common.util.EList;
+
+/**
+ * <!-- begin-user-doc -->
+ * A representation of the model object '<em><b>Project</b></em>'.
+ * <!-- end-user-doc -->
+ *
+ * <!-- begin-model-doc -->
+ * One job: from need to recipe.
+ * <!-- end-model-doc -->
+ *
+ * <p>
+ * The following features are supported:
+ * </p>
+ * <ul>
+ *   <li>{@link org.flexwright.model.Project#getTitle <em>Title</em>}</li>
+ *   <li>{@link org.flexwright.model.Project#getJob <em>Job</em>}</li>
+ *   <li>{@link org.flexwright.model.Project#isInvented <em>Invented</em>}</li>
+ *   <li>{@link org.flexwright.model.Project#getCreatedAt <em>Created At</em>}</li>
+ *   <li>{@link org.flexwright.model.Project#getWrittenBy <em>Written By</em>}</li>
+ *   <li>{@link org.flexwright.model.Project#getJournalSeq <em>Journal Seq</em>}</li>
+ *   <li>{@link org.flexwright.model.Project#getNeeds <em>Needs</em>}</li>
+ *   <li>{@link org.flexwright.model.Project#getReferenceParts <em>Reference Parts</em>}</li>
+ *   <li>{@link org.flexwright.model.Project#getTargetSheets <em>Target Sheets</em>}</li>
+ *   <li>{@link org.flexwright.model.Project#getGrades <em>Grades</em>}</li>
+ *   <li>{@link org.flexwright.model.Project#getInstruments <em>Instruments</em>}</li>
+ *   <li>{@link org.flexwright.model.Project#getControlPieces <em>Control Pieces</em>}</li>
+ *   <li>{@link org.flexwright.model.Project#getSessions <em>Sessions</em>}</li>
+ *   <li>{@link org.flexwright.model.Project#getTrials <em>Trials</em>}</li>
+ *   <li>{@link org.flexwright.model.Project#getRecipes <em>Recipes</em>}</li>
+ *   <li>{@link org.flexwright.model.Project#getAttachments <em>Attachments</em>}</li>
+ *   <li>{@link org.flexwright.model.Project#getAcknowledgements <em>Acknowledgements</em>}</li>
+ *   <li>{@link org.flexwright.model.Project#getOverrides <em>Overrides</em>}</li>
+ *   <li>{@link org.flexwright.model.Project#getPlugins <em>Plugins</em>}</li>
+ * </ul>
+ *
+ * @see org.flexwright.model.ModelPackage#getProject()
+ * @model
+ * @generated
+ */
+public interface Project extends Entry {
+	/**
+	 * Returns the value of the '<em><b>Title</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * What is being made.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Title</em>' attribute.
+	 * @see #setTitle(String)
+	 * @see org.flexwright.model.ModelPackage#getProject_Title()
+	 * @model annotation="urn:flexwright:field label='Title' help='What is being made.'"
+	 * @generated
+	 */
+	String getTitle();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.Project#getTitle <em>Title</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Title</em>' attribute.
+	 * @see #getTitle()
+	 * @generated
+	 */
+	void setTitle(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Job</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * The job in the maker's words.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Job</em>' attribute.
+	 * @see #setJob(String)
+	 * @see org.flexwright.model.ModelPackage#getProject_Job()
+	 * @model annotation="urn:flexwright:field label='The job' help='The job in the maker\'s words.'"
+	 * @generated
+	 */
+	String getJob();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.Project#getJob <em>Job</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Job</em>' attribute.
+	 * @see #getJob()
+	 * @generated
+	 */
+	void setJob(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Invented</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * True for demonstration data; every screen and report says so.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Invented</em>' attribute.
+	 * @see #setInvented(boolean)
+	 * @see org.flexwright.model.ModelPackage#getProject_Invented()
+	 * @model
+	 * @generated
+	 */
+	boolean isInvented();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.Project#isInvented <em>Invented</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Invented</em>' attribute.
+	 * @see #isInvented()
+	 * @generated
+	 */
+	void setInvented(boolean value);
+
+	/**
+	 * Returns the value of the '<em><b>Created At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Created At</em>' attribute.
+	 * @see #setCreatedAt(Instant)
+	 * @see org.flexwright.model.ModelPackage#getProject_CreatedAt()
+	 * @model dataType="org.flexwright.model.Instant"
+	 * @generated
+	 */
+	Instant getCreatedAt();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.Project#getCreatedAt <em>Created At</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Created At</em>' attribute.
+	 * @see #getCreatedAt()
+	 * @generated
+	 */
+	void setCreatedAt(Instant value);
+
+	/**
+	 * Returns the value of the '<em><b>Written By</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Program version that wrote the file.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Written By</em>' attribute.
+	 * @see #setWrittenBy(String)
+	 * @see org.flexwright.model.ModelPackage#getProject_WrittenBy()
+	 * @model
+	 * @generated
+	 */
+	String getWrittenBy();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.Project#getWrittenBy <em>Written By</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Written By</em>' attribute.
+	 * @see #getWrittenBy()
+	 * @generated
+	 */
+	void setWrittenBy(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Journal Seq</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Number of the last journal line this file contains.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Journal Seq</em>' attribute.
+	 * @see #setJournalSeq(long)
+	 * @see org.flexwright.model.ModelPackage#getProject_JournalSeq()
+	 * @model
+	 * @generated
+	 */
+	long getJournalSeq();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.Project#getJournalSeq <em>Journal Seq</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Journal Seq</em>' attribute.
+	 * @see #getJournalSeq()
+	 * @generated
+	 */
+	void setJournalSeq(long value);
+
+	/**
+	 * Returns the value of the '<em><b>Needs</b></em>' containment reference list.
+	 * The list contents are of type {@link org.flexwright.model.Need}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Needs</em>' containment reference list.
+	 * @see org.flexwright.model.ModelPackage#getProject_Needs()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<Need> getNeeds();
+
+	/**
+	 * Returns the value of the '<em><b>Reference Parts</b></em>' containment reference list.
+	 * The list contents are of type {@link org.flexwright.model.ReferencePart}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Reference Parts</em>' containment reference list.
+	 * @see org.flexwright.model.ModelPackage#getProject_ReferenceParts()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<ReferencePart> getReferenceParts();
+
+	/**
+	 * Returns the value of the '<em><b>Target Sheets</b></em>' containment reference list.
+	 * The list contents are of type {@link org.flexwright.model.TargetSheet}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Target Sheets</em>' containment reference list.
+	 * @see org.flexwright.model.ModelPackage#getProject_TargetSheets()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<TargetSheet> getTargetSheets();
+
+	/**
+	 * Returns the value of the '<em><b>Grades</b></em>' containment reference list.
+	 * The list contents are of type {@link org.flexwright.model.MaterialGrade}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Grades</em>' containment reference list.
+	 * @see org.flexwright.model.ModelPackage#getProject_Grades()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<MaterialGrade> getGrades();
+
+	/**
+	 * Returns the value of the '<em><b>Instruments</b></em>' containment reference list.
+	 * The list contents are of type {@link org.flexwright.model.Instrument}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Instruments</em>' containment reference list.
+	 * @see org.flexwright.model.ModelPackage#getProject_Instruments()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<Instrument> getInstruments();
+
+	/**
+	 * Returns the value of the '<em><b>Control Pieces</b></em>' containment reference list.
+	 * The list contents are of type {@link org.flexwright.model.ControlPiece}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Control Pieces</em>' containment reference list.
+	 * @see org.flexwright.model.ModelPackage#getProject_ControlPieces()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<ControlPiece> getControlPieces();
+
+	/**
+	 * Returns the value of the '<em><b>Sessions</b></em>' containment reference list.
+	 * The list contents are of type {@link org.flexwright.model.Session}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Sessions</em>' containment reference list.
+	 * @see org.flexwright.model.ModelPackage#getProject_Sessions()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<Session> getSessions();
+
+	/**
+	 * Returns the value of the '<em><b>Trials</b></em>' containment reference list.
+	 * The list contents are of type {@link org.flexwright.model.Trial}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Trials</em>' containment reference list.
+	 * @see org.flexwright.model.ModelPackage#getProject_Trials()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<Trial> getTrials();
+
+	/**
+	 * Returns the value of the '<em><b>Recipes</b></em>' containment reference list.
+	 * The list contents are of type {@link org.flexwright.model.Recipe}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Recipes</em>' containment reference list.
+	 * @see org.flexwright.model.ModelPackage#getProject_Recipes()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<Recipe> getRecipes();
+
+	/**
+	 * Returns the value of the '<em><b>Attachments</b></em>' containment reference list.
+	 * The list contents are of type {@link org.flexwright.model.Attachment}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Attachments</em>' containment reference list.
+	 * @see org.flexwright.model.ModelPackage#getProject_Attachments()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<Attachment> getAttachments();
+
+	/**
+	 * Returns the value of the '<em><b>Acknowledgements</b></em>' containment reference list.
+	 * The list contents are of type {@link org.flexwright.model.Acknowledgement}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Acknowledgements</em>' containment reference list.
+	 * @see org.flexwright.model.ModelPackage#getProject_Acknowledgements()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<Acknowledgement> getAcknowledgements();
+
+	/**
+	 * Returns the value of the '<em><b>Overrides</b></em>' containment reference list.
+	 * The list contents are of type {@link org.flexwright.model.StopOverride}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Overrides</em>' containment reference list.
+	 * @see org.flexwright.model.ModelPackage#getProject_Overrides()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<StopOverride> getOverrides();
+
+	/**
+	 * Returns the value of the '<em><b>Plugins</b></em>' containment reference list.
+	 * The list contents are of type {@link org.flexwright.model.PluginUse}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Which plugins wrote details into this file, with version.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Plugins</em>' containment reference list.
+	 * @see org.flexwright.model.ModelPackage#getProject_Plugins()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<PluginUse> getPlugins();
+
+} // Project

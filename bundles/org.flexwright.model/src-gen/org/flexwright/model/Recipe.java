@@ -1,0 +1,188 @@
+/**
+ */
+package org.flexwright.model;
+
+import java.time.Instant;
+
+/**
+ * <!-- begin-user-doc -->
+ * A representation of the model object '<em><b>Recipe</b></em>'.
+ * <!-- end-user-doc -->
+ *
+ * <!-- begin-model-doc -->
+ * A plan frozen from a confirmed trial.
+ * <!-- end-model-doc -->
+ *
+ * <p>
+ * The following features are supported:
+ * </p>
+ * <ul>
+ *   <li>{@link org.flexwright.model.Recipe#getCode <em>Code</em>}</li>
+ *   <li>{@link org.flexwright.model.Recipe#getVersion <em>Version</em>}</li>
+ *   <li>{@link org.flexwright.model.Recipe#getFrozenAt <em>Frozen At</em>}</li>
+ *   <li>{@link org.flexwright.model.Recipe#getFrozenBy <em>Frozen By</em>}</li>
+ *   <li>{@link org.flexwright.model.Recipe#getLimits <em>Limits</em>}</li>
+ *   <li>{@link org.flexwright.model.Recipe#getFrom <em>From</em>}</li>
+ *   <li>{@link org.flexwright.model.Recipe#getPlan <em>Plan</em>}</li>
+ * </ul>
+ *
+ * @see org.flexwright.model.ModelPackage#getRecipe()
+ * @model
+ * @generated
+ */
+public interface Recipe extends Entry {
+	/**
+	 * Returns the value of the '<em><b>Code</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Code</em>' attribute.
+	 * @see #setCode(String)
+	 * @see org.flexwright.model.ModelPackage#getRecipe_Code()
+	 * @model annotation="urn:flexwright:field label='Recipe'"
+	 * @generated
+	 */
+	String getCode();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.Recipe#getCode <em>Code</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Code</em>' attribute.
+	 * @see #getCode()
+	 * @generated
+	 */
+	void setCode(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Version</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Version</em>' attribute.
+	 * @see #setVersion(int)
+	 * @see org.flexwright.model.ModelPackage#getRecipe_Version()
+	 * @model
+	 * @generated
+	 */
+	int getVersion();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.Recipe#getVersion <em>Version</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Version</em>' attribute.
+	 * @see #getVersion()
+	 * @generated
+	 */
+	void setVersion(int value);
+
+	/**
+	 * Returns the value of the '<em><b>Frozen At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Frozen At</em>' attribute.
+	 * @see #setFrozenAt(Instant)
+	 * @see org.flexwright.model.ModelPackage#getRecipe_FrozenAt()
+	 * @model dataType="org.flexwright.model.Instant"
+	 * @generated
+	 */
+	Instant getFrozenAt();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.Recipe#getFrozenAt <em>Frozen At</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Frozen At</em>' attribute.
+	 * @see #getFrozenAt()
+	 * @generated
+	 */
+	void setFrozenAt(Instant value);
+
+	/**
+	 * Returns the value of the '<em><b>Frozen By</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Frozen By</em>' attribute.
+	 * @see #setFrozenBy(String)
+	 * @see org.flexwright.model.ModelPackage#getRecipe_FrozenBy()
+	 * @model
+	 * @generated
+	 */
+	String getFrozenBy();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.Recipe#getFrozenBy <em>Frozen By</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Frozen By</em>' attribute.
+	 * @see #getFrozenBy()
+	 * @generated
+	 */
+	void setFrozenBy(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Limits</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Limits</em>' attribute.
+	 * @see #setLimits(String)
+	 * @see org.flexwright.model.ModelPackage#getRecipe_Limits()
+	 * @model annotation="urn:flexwright:field label='Acceptance limits in words'"
+	 * @generated
+	 */
+	String getLimits();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.Recipe#getLimits <em>Limits</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Limits</em>' attribute.
+	 * @see #getLimits()
+	 * @generated
+	 */
+	void setLimits(String value);
+
+	/**
+	 * Returns the value of the '<em><b>From</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>From</em>' reference.
+	 * @see #setFrom(Trial)
+	 * @see org.flexwright.model.ModelPackage#getRecipe_From()
+	 * @model
+	 * @generated
+	 */
+	Trial getFrom();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.Recipe#getFrom <em>From</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>From</em>' reference.
+	 * @see #getFrom()
+	 * @generated
+	 */
+	void setFrom(Trial value);
+
+	/**
+	 * Returns the value of the '<em><b>Plan</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Plan</em>' containment reference.
+	 * @see #setPlan(Trial)
+	 * @see org.flexwright.model.ModelPackage#getRecipe_Plan()
+	 * @model containment="true"
+	 * @generated
+	 */
+	Trial getPlan();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.Recipe#getPlan <em>Plan</em>}' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Plan</em>' containment reference.
+	 * @see #getPlan()
+	 * @generated
+	 */
+	void setPlan(Trial value);
+
+} // Recipe

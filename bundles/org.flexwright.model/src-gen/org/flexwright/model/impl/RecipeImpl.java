@@ -1,0 +1,535 @@
+/**
+ */
+package org.flexwright.model.impl;
+
+import java.time.Instant;
+
+import org.eclipse.emf.common.notify.Notification;
+import org.eclipse.emf.common.notify.NotificationChain;
+
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.InternalEObject;
+
+import org.eclipse.emf.ecore.impl.ENotificationImpl;
+
+import org.flexwright.model.ModelPackage;
+import org.flexwright.model.Recipe;
+import org.flexwright.model.Trial;
+
+/**
+ * <!-- begin-user-doc -->
+ * An implementation of the model object '<em><b>Recipe</b></em>'.
+ * <!-- end-user-doc -->
+ * <p>
+ * The following features are implemented:
+ * </p>
+ * <ul>
+ *   <li>{@link org.flexwright.model.impl.RecipeImpl#getCode <em>Code</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.RecipeImpl#getVersion <em>Version</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.RecipeImpl#getFrozenAt <em>Frozen At</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.RecipeImpl#getFrozenBy <em>Frozen By</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.RecipeImpl#getLimits <em>Limits</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.RecipeImpl#getFrom <em>From</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.RecipeImpl#getPlan <em>Plan</em>}</li>
+ * </ul>
+ *
+ * @generated
+ */
+public class RecipeImpl extends EntryImpl implements Recipe {
+	/**
+	 * The default value of the '{@link #getCode() <em>Code</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCode()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String CODE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getCode() <em>Code</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCode()
+	 * @generated
+	 * @ordered
+	 */
+	protected String code = CODE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getVersion() <em>Version</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getVersion()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final int VERSION_EDEFAULT = 0;
+
+	/**
+	 * The cached value of the '{@link #getVersion() <em>Version</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getVersion()
+	 * @generated
+	 * @ordered
+	 */
+	protected int version = VERSION_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getFrozenAt() <em>Frozen At</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getFrozenAt()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Instant FROZEN_AT_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getFrozenAt() <em>Frozen At</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getFrozenAt()
+	 * @generated
+	 * @ordered
+	 */
+	protected Instant frozenAt = FROZEN_AT_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getFrozenBy() <em>Frozen By</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getFrozenBy()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String FROZEN_BY_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getFrozenBy() <em>Frozen By</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getFrozenBy()
+	 * @generated
+	 * @ordered
+	 */
+	protected String frozenBy = FROZEN_BY_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getLimits() <em>Limits</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLimits()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String LIMITS_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getLimits() <em>Limits</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLimits()
+	 * @generated
+	 * @ordered
+	 */
+	protected String limits = LIMITS_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getFrom() <em>From</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getFrom()
+	 * @generated
+	 * @ordered
+	 */
+	protected Trial from;
+
+	/**
+	 * The cached value of the '{@link #getPlan() <em>Plan</em>}' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPlan()
+	 * @generated
+	 * @ordered
+	 */
+	protected Trial plan;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected RecipeImpl() {
+		super();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	protected EClass eStaticClass() {
+		return ModelPackage.Literals.RECIPE;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getCode() {
+		return code;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setCode(String newCode) {
+		String oldCode = code;
+		code = newCode;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.RECIPE__CODE, oldCode, code));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public int getVersion() {
+		return version;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setVersion(int newVersion) {
+		int oldVersion = version;
+		version = newVersion;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.RECIPE__VERSION, oldVersion, version));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Instant getFrozenAt() {
+		return frozenAt;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setFrozenAt(Instant newFrozenAt) {
+		Instant oldFrozenAt = frozenAt;
+		frozenAt = newFrozenAt;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.RECIPE__FROZEN_AT, oldFrozenAt, frozenAt));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getFrozenBy() {
+		return frozenBy;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setFrozenBy(String newFrozenBy) {
+		String oldFrozenBy = frozenBy;
+		frozenBy = newFrozenBy;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.RECIPE__FROZEN_BY, oldFrozenBy, frozenBy));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getLimits() {
+		return limits;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setLimits(String newLimits) {
+		String oldLimits = limits;
+		limits = newLimits;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.RECIPE__LIMITS, oldLimits, limits));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Trial getFrom() {
+		if (from != null && from.eIsProxy()) {
+			InternalEObject oldFrom = (InternalEObject)from;
+			from = (Trial)eResolveProxy(oldFrom);
+			if (from != oldFrom) {
+				if (eNotificationRequired())
+					eNotify(new ENotificationImpl(this, Notification.RESOLVE, ModelPackage.RECIPE__FROM, oldFrom, from));
+			}
+		}
+		return from;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Trial basicGetFrom() {
+		return from;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setFrom(Trial newFrom) {
+		Trial oldFrom = from;
+		from = newFrom;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.RECIPE__FROM, oldFrom, from));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Trial getPlan() {
+		return plan;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public NotificationChain basicSetPlan(Trial newPlan, NotificationChain msgs) {
+		Trial oldPlan = plan;
+		plan = newPlan;
+		if (eNotificationRequired()) {
+			ENotificationImpl notification = new ENotificationImpl(this, Notification.SET, ModelPackage.RECIPE__PLAN, oldPlan, newPlan);
+			if (msgs == null) msgs = notification; else msgs.add(notification);
+		}
+		return msgs;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setPlan(Trial newPlan) {
+		if (newPlan != plan) {
+			NotificationChain msgs = null;
+			if (plan != null)
+				msgs = ((InternalEObject)plan).eInverseRemove(this, EOPPOSITE_FEATURE_BASE - ModelPackage.RECIPE__PLAN, null, msgs);
+			if (newPlan != null)
+				msgs = ((InternalEObject)newPlan).eInverseAdd(this, EOPPOSITE_FEATURE_BASE - ModelPackage.RECIPE__PLAN, null, msgs);
+			msgs = basicSetPlan(newPlan, msgs);
+			if (msgs != null) msgs.dispatch();
+		}
+		else if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.RECIPE__PLAN, newPlan, newPlan));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
+		switch (featureID) {
+			case ModelPackage.RECIPE__PLAN:
+				return basicSetPlan(null, msgs);
+		}
+		return super.eInverseRemove(otherEnd, featureID, msgs);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Object eGet(int featureID, boolean resolve, boolean coreType) {
+		switch (featureID) {
+			case ModelPackage.RECIPE__CODE:
+				return getCode();
+			case ModelPackage.RECIPE__VERSION:
+				return getVersion();
+			case ModelPackage.RECIPE__FROZEN_AT:
+				return getFrozenAt();
+			case ModelPackage.RECIPE__FROZEN_BY:
+				return getFrozenBy();
+			case ModelPackage.RECIPE__LIMITS:
+				return getLimits();
+			case ModelPackage.RECIPE__FROM:
+				if (resolve) return getFrom();
+				return basicGetFrom();
+			case ModelPackage.RECIPE__PLAN:
+				return getPlan();
+		}
+		return super.eGet(featureID, resolve, coreType);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void eSet(int featureID, Object newValue) {
+		switch (featureID) {
+			case ModelPackage.RECIPE__CODE:
+				setCode((String)newValue);
+				return;
+			case ModelPackage.RECIPE__VERSION:
+				setVersion((Integer)newValue);
+				return;
+			case ModelPackage.RECIPE__FROZEN_AT:
+				setFrozenAt((Instant)newValue);
+				return;
+			case ModelPackage.RECIPE__FROZEN_BY:
+				setFrozenBy((String)newValue);
+				return;
+			case ModelPackage.RECIPE__LIMITS:
+				setLimits((String)newValue);
+				return;
+			case ModelPackage.RECIPE__FROM:
+				setFrom((Trial)newValue);
+				return;
+			case ModelPackage.RECIPE__PLAN:
+				setPlan((Trial)newValue);
+				return;
+		}
+		super.eSet(featureID, newValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void eUnset(int featureID) {
+		switch (featureID) {
+			case ModelPackage.RECIPE__CODE:
+				setCode(CODE_EDEFAULT);
+				return;
+			case ModelPackage.RECIPE__VERSION:
+				setVersion(VERSION_EDEFAULT);
+				return;
+			case ModelPackage.RECIPE__FROZEN_AT:
+				setFrozenAt(FROZEN_AT_EDEFAULT);
+				return;
+			case ModelPackage.RECIPE__FROZEN_BY:
+				setFrozenBy(FROZEN_BY_EDEFAULT);
+				return;
+			case ModelPackage.RECIPE__LIMITS:
+				setLimits(LIMITS_EDEFAULT);
+				return;
+			case ModelPackage.RECIPE__FROM:
+				setFrom((Trial)null);
+				return;
+			case ModelPackage.RECIPE__PLAN:
+				setPlan((Trial)null);
+				return;
+		}
+		super.eUnset(featureID);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public boolean eIsSet(int featureID) {
+		switch (featureID) {
+			case ModelPackage.RECIPE__CODE:
+				return CODE_EDEFAULT == null ? code != null : !CODE_EDEFAULT.equals(code);
+			case ModelPackage.RECIPE__VERSION:
+				return version != VERSION_EDEFAULT;
+			case ModelPackage.RECIPE__FROZEN_AT:
+				return FROZEN_AT_EDEFAULT == null ? frozenAt != null : !FROZEN_AT_EDEFAULT.equals(frozenAt);
+			case ModelPackage.RECIPE__FROZEN_BY:
+				return FROZEN_BY_EDEFAULT == null ? frozenBy != null : !FROZEN_BY_EDEFAULT.equals(frozenBy);
+			case ModelPackage.RECIPE__LIMITS:
+				return LIMITS_EDEFAULT == null ? limits != null : !LIMITS_EDEFAULT.equals(limits);
+			case ModelPackage.RECIPE__FROM:
+				return from != null;
+			case ModelPackage.RECIPE__PLAN:
+				return plan != null;
+		}
+		return super.eIsSet(featureID);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String toString() {
+		if (eIsProxy()) return super.toString();
+
+		StringBuilder result = new StringBuilder(super.toString());
+		result.append(" (code: ");
+		result.append(code);
+		result.append(", version: ");
+		result.append(version);
+		result.append(", frozenAt: ");
+		result.append(frozenAt);
+		result.append(", frozenBy: ");
+		result.append(frozenBy);
+		result.append(", limits: ");
+		result.append(limits);
+		result.append(')');
+		return result.toString();
+	}
+
+} //RecipeImpl
