@@ -324,13 +324,22 @@ public interface ModelPackage extends EPackage {
 	int PROJECT__WRITTEN_BY = ENTRY_FEATURE_COUNT + 4;
 
 	/**
+	 * The feature id for the '<em><b>Format Version</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__FORMAT_VERSION = ENTRY_FEATURE_COUNT + 5;
+
+	/**
 	 * The feature id for the '<em><b>Journal Seq</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int PROJECT__JOURNAL_SEQ = ENTRY_FEATURE_COUNT + 5;
+	int PROJECT__JOURNAL_SEQ = ENTRY_FEATURE_COUNT + 6;
 
 	/**
 	 * The feature id for the '<em><b>Needs</b></em>' containment reference list.
@@ -339,7 +348,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int PROJECT__NEEDS = ENTRY_FEATURE_COUNT + 6;
+	int PROJECT__NEEDS = ENTRY_FEATURE_COUNT + 7;
 
 	/**
 	 * The feature id for the '<em><b>Reference Parts</b></em>' containment reference list.
@@ -348,7 +357,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int PROJECT__REFERENCE_PARTS = ENTRY_FEATURE_COUNT + 7;
+	int PROJECT__REFERENCE_PARTS = ENTRY_FEATURE_COUNT + 8;
 
 	/**
 	 * The feature id for the '<em><b>Target Sheets</b></em>' containment reference list.
@@ -357,7 +366,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int PROJECT__TARGET_SHEETS = ENTRY_FEATURE_COUNT + 8;
+	int PROJECT__TARGET_SHEETS = ENTRY_FEATURE_COUNT + 9;
 
 	/**
 	 * The feature id for the '<em><b>Grades</b></em>' containment reference list.
@@ -366,7 +375,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int PROJECT__GRADES = ENTRY_FEATURE_COUNT + 9;
+	int PROJECT__GRADES = ENTRY_FEATURE_COUNT + 10;
 
 	/**
 	 * The feature id for the '<em><b>Instruments</b></em>' containment reference list.
@@ -375,7 +384,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int PROJECT__INSTRUMENTS = ENTRY_FEATURE_COUNT + 10;
+	int PROJECT__INSTRUMENTS = ENTRY_FEATURE_COUNT + 11;
 
 	/**
 	 * The feature id for the '<em><b>Control Pieces</b></em>' containment reference list.
@@ -384,7 +393,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int PROJECT__CONTROL_PIECES = ENTRY_FEATURE_COUNT + 11;
+	int PROJECT__CONTROL_PIECES = ENTRY_FEATURE_COUNT + 12;
 
 	/**
 	 * The feature id for the '<em><b>Sessions</b></em>' containment reference list.
@@ -393,7 +402,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int PROJECT__SESSIONS = ENTRY_FEATURE_COUNT + 12;
+	int PROJECT__SESSIONS = ENTRY_FEATURE_COUNT + 13;
 
 	/**
 	 * The feature id for the '<em><b>Trials</b></em>' containment reference list.
@@ -402,7 +411,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int PROJECT__TRIALS = ENTRY_FEATURE_COUNT + 13;
+	int PROJECT__TRIALS = ENTRY_FEATURE_COUNT + 14;
 
 	/**
 	 * The feature id for the '<em><b>Recipes</b></em>' containment reference list.
@@ -411,7 +420,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int PROJECT__RECIPES = ENTRY_FEATURE_COUNT + 14;
+	int PROJECT__RECIPES = ENTRY_FEATURE_COUNT + 15;
 
 	/**
 	 * The feature id for the '<em><b>Attachments</b></em>' containment reference list.
@@ -420,7 +429,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int PROJECT__ATTACHMENTS = ENTRY_FEATURE_COUNT + 15;
+	int PROJECT__ATTACHMENTS = ENTRY_FEATURE_COUNT + 16;
 
 	/**
 	 * The feature id for the '<em><b>Acknowledgements</b></em>' containment reference list.
@@ -429,7 +438,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int PROJECT__ACKNOWLEDGEMENTS = ENTRY_FEATURE_COUNT + 16;
+	int PROJECT__ACKNOWLEDGEMENTS = ENTRY_FEATURE_COUNT + 17;
 
 	/**
 	 * The feature id for the '<em><b>Overrides</b></em>' containment reference list.
@@ -438,7 +447,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int PROJECT__OVERRIDES = ENTRY_FEATURE_COUNT + 17;
+	int PROJECT__OVERRIDES = ENTRY_FEATURE_COUNT + 18;
 
 	/**
 	 * The feature id for the '<em><b>Plugins</b></em>' containment reference list.
@@ -447,7 +456,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int PROJECT__PLUGINS = ENTRY_FEATURE_COUNT + 18;
+	int PROJECT__PLUGINS = ENTRY_FEATURE_COUNT + 19;
 
 	/**
 	 * The number of structural features of the '<em>Project</em>' class.
@@ -456,7 +465,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int PROJECT_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 19;
+	int PROJECT_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 20;
 
 	/**
 	 * The number of operations of the '<em>Project</em>' class.
@@ -3908,6 +3917,17 @@ public interface ModelPackage extends EPackage {
 	EAttribute getProject_WrittenBy();
 
 	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Project#getFormatVersion <em>Format Version</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Format Version</em>'.
+	 * @see org.flexwright.model.Project#getFormatVersion()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EAttribute getProject_FormatVersion();
+
+	/**
 	 * Returns the meta object for the attribute '{@link org.flexwright.model.Project#getJournalSeq <em>Journal Seq</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -6566,6 +6586,14 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute PROJECT__WRITTEN_BY = eINSTANCE.getProject_WrittenBy();
+
+		/**
+		 * The meta object literal for the '<em><b>Format Version</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROJECT__FORMAT_VERSION = eINSTANCE.getProject_FormatVersion();
 
 		/**
 		 * The meta object literal for the '<em><b>Journal Seq</b></em>' attribute feature.

@@ -24,6 +24,7 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link org.flexwright.model.Project#isInvented <em>Invented</em>}</li>
  *   <li>{@link org.flexwright.model.Project#getCreatedAt <em>Created At</em>}</li>
  *   <li>{@link org.flexwright.model.Project#getWrittenBy <em>Written By</em>}</li>
+ *   <li>{@link org.flexwright.model.Project#getFormatVersion <em>Format Version</em>}</li>
  *   <li>{@link org.flexwright.model.Project#getJournalSeq <em>Journal Seq</em>}</li>
  *   <li>{@link org.flexwright.model.Project#getNeeds <em>Needs</em>}</li>
  *   <li>{@link org.flexwright.model.Project#getReferenceParts <em>Reference Parts</em>}</li>
@@ -166,6 +167,31 @@ public interface Project extends Entry {
 	 * @generated
 	 */
 	void setWrittenBy(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Format Version</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Version of the file's layout; a program that knows only smaller ones opens the project read-only.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Format Version</em>' attribute.
+	 * @see #setFormatVersion(int)
+	 * @see org.flexwright.model.ModelPackage#getProject_FormatVersion()
+	 * @model
+	 * @generated
+	 */
+	int getFormatVersion();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.Project#getFormatVersion <em>Format Version</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Format Version</em>' attribute.
+	 * @see #getFormatVersion()
+	 * @generated
+	 */
+	void setFormatVersion(int value);
 
 	/**
 	 * Returns the value of the '<em><b>Journal Seq</b></em>' attribute.

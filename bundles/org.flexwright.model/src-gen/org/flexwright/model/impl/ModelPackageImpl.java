@@ -622,7 +622,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EAttribute getProject_JournalSeq() {
+	public EAttribute getProject_FormatVersion() {
 		return (EAttribute)projectEClass.getEStructuralFeatures().get(5);
 	}
 
@@ -632,8 +632,8 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getProject_Needs() {
-		return (EReference)projectEClass.getEStructuralFeatures().get(6);
+	public EAttribute getProject_JournalSeq() {
+		return (EAttribute)projectEClass.getEStructuralFeatures().get(6);
 	}
 
 	/**
@@ -642,7 +642,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getProject_ReferenceParts() {
+	public EReference getProject_Needs() {
 		return (EReference)projectEClass.getEStructuralFeatures().get(7);
 	}
 
@@ -652,7 +652,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getProject_TargetSheets() {
+	public EReference getProject_ReferenceParts() {
 		return (EReference)projectEClass.getEStructuralFeatures().get(8);
 	}
 
@@ -662,7 +662,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getProject_Grades() {
+	public EReference getProject_TargetSheets() {
 		return (EReference)projectEClass.getEStructuralFeatures().get(9);
 	}
 
@@ -672,7 +672,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getProject_Instruments() {
+	public EReference getProject_Grades() {
 		return (EReference)projectEClass.getEStructuralFeatures().get(10);
 	}
 
@@ -682,7 +682,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getProject_ControlPieces() {
+	public EReference getProject_Instruments() {
 		return (EReference)projectEClass.getEStructuralFeatures().get(11);
 	}
 
@@ -692,7 +692,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getProject_Sessions() {
+	public EReference getProject_ControlPieces() {
 		return (EReference)projectEClass.getEStructuralFeatures().get(12);
 	}
 
@@ -702,7 +702,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getProject_Trials() {
+	public EReference getProject_Sessions() {
 		return (EReference)projectEClass.getEStructuralFeatures().get(13);
 	}
 
@@ -712,7 +712,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getProject_Recipes() {
+	public EReference getProject_Trials() {
 		return (EReference)projectEClass.getEStructuralFeatures().get(14);
 	}
 
@@ -722,7 +722,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getProject_Attachments() {
+	public EReference getProject_Recipes() {
 		return (EReference)projectEClass.getEStructuralFeatures().get(15);
 	}
 
@@ -732,7 +732,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getProject_Acknowledgements() {
+	public EReference getProject_Attachments() {
 		return (EReference)projectEClass.getEStructuralFeatures().get(16);
 	}
 
@@ -742,7 +742,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getProject_Overrides() {
+	public EReference getProject_Acknowledgements() {
 		return (EReference)projectEClass.getEStructuralFeatures().get(17);
 	}
 
@@ -752,8 +752,18 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getProject_Plugins() {
+	public EReference getProject_Overrides() {
 		return (EReference)projectEClass.getEStructuralFeatures().get(18);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getProject_Plugins() {
+		return (EReference)projectEClass.getEStructuralFeatures().get(19);
 	}
 
 	/**
@@ -2947,6 +2957,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(projectEClass, PROJECT__INVENTED);
 		createEAttribute(projectEClass, PROJECT__CREATED_AT);
 		createEAttribute(projectEClass, PROJECT__WRITTEN_BY);
+		createEAttribute(projectEClass, PROJECT__FORMAT_VERSION);
 		createEAttribute(projectEClass, PROJECT__JOURNAL_SEQ);
 		createEReference(projectEClass, PROJECT__NEEDS);
 		createEReference(projectEClass, PROJECT__REFERENCE_PARTS);
@@ -3284,6 +3295,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getProject_Invented(), ecorePackage.getEBoolean(), "invented", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getProject_CreatedAt(), this.getInstant(), "createdAt", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getProject_WrittenBy(), ecorePackage.getEString(), "writtenBy", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getProject_FormatVersion(), ecorePackage.getEInt(), "formatVersion", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getProject_JournalSeq(), ecorePackage.getELong(), "journalSeq", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getProject_Needs(), this.getNeed(), null, "needs", null, 0, -1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getProject_ReferenceParts(), this.getReferencePart(), null, "referenceParts", null, 0, -1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);

@@ -48,6 +48,7 @@ import org.flexwright.model.Trial;
  *   <li>{@link org.flexwright.model.impl.ProjectImpl#isInvented <em>Invented</em>}</li>
  *   <li>{@link org.flexwright.model.impl.ProjectImpl#getCreatedAt <em>Created At</em>}</li>
  *   <li>{@link org.flexwright.model.impl.ProjectImpl#getWrittenBy <em>Written By</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.ProjectImpl#getFormatVersion <em>Format Version</em>}</li>
  *   <li>{@link org.flexwright.model.impl.ProjectImpl#getJournalSeq <em>Journal Seq</em>}</li>
  *   <li>{@link org.flexwright.model.impl.ProjectImpl#getNeeds <em>Needs</em>}</li>
  *   <li>{@link org.flexwright.model.impl.ProjectImpl#getReferenceParts <em>Reference Parts</em>}</li>
@@ -166,6 +167,26 @@ public class ProjectImpl extends EntryImpl implements Project {
 	 * @ordered
 	 */
 	protected String writtenBy = WRITTEN_BY_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getFormatVersion() <em>Format Version</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getFormatVersion()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final int FORMAT_VERSION_EDEFAULT = 0;
+
+	/**
+	 * The cached value of the '{@link #getFormatVersion() <em>Format Version</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getFormatVersion()
+	 * @generated
+	 * @ordered
+	 */
+	protected int formatVersion = FORMAT_VERSION_EDEFAULT;
 
 	/**
 	 * The default value of the '{@link #getJournalSeq() <em>Journal Seq</em>}' attribute.
@@ -457,6 +478,29 @@ public class ProjectImpl extends EntryImpl implements Project {
 	 * @generated
 	 */
 	@Override
+	public int getFormatVersion() {
+		return formatVersion;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setFormatVersion(int newFormatVersion) {
+		int oldFormatVersion = formatVersion;
+		formatVersion = newFormatVersion;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.PROJECT__FORMAT_VERSION, oldFormatVersion, formatVersion));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public long getJournalSeq() {
 		return journalSeq;
 	}
@@ -699,6 +743,8 @@ public class ProjectImpl extends EntryImpl implements Project {
 				return getCreatedAt();
 			case ModelPackage.PROJECT__WRITTEN_BY:
 				return getWrittenBy();
+			case ModelPackage.PROJECT__FORMAT_VERSION:
+				return getFormatVersion();
 			case ModelPackage.PROJECT__JOURNAL_SEQ:
 				return getJournalSeq();
 			case ModelPackage.PROJECT__NEEDS:
@@ -754,6 +800,9 @@ public class ProjectImpl extends EntryImpl implements Project {
 				return;
 			case ModelPackage.PROJECT__WRITTEN_BY:
 				setWrittenBy((String)newValue);
+				return;
+			case ModelPackage.PROJECT__FORMAT_VERSION:
+				setFormatVersion((Integer)newValue);
 				return;
 			case ModelPackage.PROJECT__JOURNAL_SEQ:
 				setJournalSeq((Long)newValue);
@@ -837,6 +886,9 @@ public class ProjectImpl extends EntryImpl implements Project {
 			case ModelPackage.PROJECT__WRITTEN_BY:
 				setWrittenBy(WRITTEN_BY_EDEFAULT);
 				return;
+			case ModelPackage.PROJECT__FORMAT_VERSION:
+				setFormatVersion(FORMAT_VERSION_EDEFAULT);
+				return;
 			case ModelPackage.PROJECT__JOURNAL_SEQ:
 				setJournalSeq(JOURNAL_SEQ_EDEFAULT);
 				return;
@@ -901,6 +953,8 @@ public class ProjectImpl extends EntryImpl implements Project {
 				return CREATED_AT_EDEFAULT == null ? createdAt != null : !CREATED_AT_EDEFAULT.equals(createdAt);
 			case ModelPackage.PROJECT__WRITTEN_BY:
 				return WRITTEN_BY_EDEFAULT == null ? writtenBy != null : !WRITTEN_BY_EDEFAULT.equals(writtenBy);
+			case ModelPackage.PROJECT__FORMAT_VERSION:
+				return formatVersion != FORMAT_VERSION_EDEFAULT;
 			case ModelPackage.PROJECT__JOURNAL_SEQ:
 				return journalSeq != JOURNAL_SEQ_EDEFAULT;
 			case ModelPackage.PROJECT__NEEDS:
@@ -953,6 +1007,8 @@ public class ProjectImpl extends EntryImpl implements Project {
 		result.append(createdAt);
 		result.append(", writtenBy: ");
 		result.append(writtenBy);
+		result.append(", formatVersion: ");
+		result.append(formatVersion);
 		result.append(", journalSeq: ");
 		result.append(journalSeq);
 		result.append(')');
