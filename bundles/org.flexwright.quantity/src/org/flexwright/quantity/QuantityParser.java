@@ -1,6 +1,7 @@
 package org.flexwright.quantity;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Reads what people type: {@code 3/8 in}, {@code 1 1/2"}, {@code 12.5cm3}, {@code 2,5 g}, {@code ½ oz}, {@code 75 F},
@@ -76,8 +77,9 @@ public final class QuantityParser {
 		if (others.isEmpty()) {
 			return QuantityProblem.UNKNOWN_UNIT.with(typed, shortened(text), kind.withArticle(), UnitList.of(kind));
 		}
-		if (isShore(kind) && isShore(others.get(0))) {
-			return QuantityProblem.OTHER_SCALE.with(typed, others.get(0).withArticle(), kind.withArticle());
+		Optional<QuantityKind> otherScale = others.stream().filter(QuantityParser::isShore).findFirst();
+		if (isShore(kind) && otherScale.isPresent()) {
+			return QuantityProblem.OTHER_SCALE.with(typed, otherScale.get().withArticle(), kind.withArticle());
 		}
 		String found = UnitList.join(others.stream().map(QuantityKind::withArticle).toList());
 		return QuantityProblem.WRONG_KIND.with(typed, text, found, kind.withArticle(), UnitList.of(kind));
