@@ -1,0 +1,83 @@
+package org.flexwright.testing;
+
+import java.util.Objects;
+
+import org.flexwright.core.Message;
+
+/** Which property a durometer reading belongs to. Reading entry asks this before it stores anything. */
+public final class Readings {
+
+    /**
+     * The property a reading belongs to.
+     *
+     * @param property id of the property
+     * @param kind     what the reading stands for
+     * @param note     one sentence to show beside the entry; null when there is nothing to say
+     */
+    public record Chosen(String property, HardnessReading.Kind kind, Message note) {
+        public Chosen {
+            Objects.requireNonNull(property, "property");
+            Objects.requireNonNull(kind, "kind");
+        }
+    }
+
+    private Readings() {
+    }
+
+    /**
+     * The property of a reading with the scales A, D or 00.
+     *
+     * @param scale     the gauge's scale
+     * @param thickness thickness of rubber under the spot in mm; null when not entered: the reading is then taken as a hardness of the
+     *                  material and the note says what is missing
+     * @param curved    true when no flat disc of 6 mm radius lies around the spot
+     * @throws IllegalArgumentException for a scale without properties of its own
+     */
+    public static Chosen propertyFor(GaugeScale scale, Double thickness, boolean curved) {
+        HardnessReading.Kind kind = HardnessReading.kindOf(scale, thickness, curved);
+        Message note = switch (kind) {
+            case MATERIAL -> null;
+            case UNKNOWN -> Message.of(Readings.class, "thickness-missing", HardnessReading.neededThickness(scale));
+            case APPARENT -> curved ? Message.of(Readings.class, "curved") : Message.of(Readings.class, "thin", thickness, HardnessReading.neededThickness(scale));
+        };
+        return new Chosen(kind == HardnessReading.Kind.APPARENT ? apparentProperty(scale) : materialProperty(scale), kind, note);
+    }
+
+    /** Whether the words of a spot say that it is curved; the word "curved" in them does. */
+    public static boolean curvedSpot(String spot) {
+        return spot != null && spot.toLowerCase(java.util.Locale.ROOT).matches(".*\\bcurved\\b.*");
+    }
+
+    /** The scale whose hardness of the material that property is; null for any other property. */
+    public static GaugeScale scaleOf(String property) {
+        return switch (property == null ? "" : property) {
+            case TestingProperties.SHORE_A -> GaugeScale.A;
+            case TestingProperties.SHORE_D -> GaugeScale.D;
+            case TestingProperties.SHORE_00 -> GaugeScale.SHORE_00;
+            default -> null;
+        };
+    }
+
+    /** Whether that property is read with a durometer, apparent or not. */
+    public static boolean durometer(String property) {
+        return scaleOf(property) != null || property != null && property.startsWith(TestingProperties.APPARENT_HARDNESS);
+    }
+
+    private static String materialProperty(GaugeScale scale) {
+        return switch (scale) {
+            case A -> TestingProperties.SHORE_A;
+            case D -> TestingProperties.SHORE_D;
+            case SHORE_00 -> TestingProperties.SHORE_00;
+            case AO, AM, SHORE_000 -> throw new IllegalArgumentException("There is no property for scale " + scale.symbol() + ".");
+        };
+    }
+
+    private static String apparentProperty(GaugeScale scale) {
+        return switch (scale) {
+            case A -> TestingProperties.APPARENT_HARDNESS;
+            case D -> TestingProperties.APPARENT_HARDNESS_D;
+            case SHORE_00 -> TestingProperties.APPARENT_HARDNESS_00;
+            case AO, AM, SHORE_000 -> throw new IllegalArgumentException("There is no property for scale " + scale.symbol() + ".");
+        };
+    }
+}

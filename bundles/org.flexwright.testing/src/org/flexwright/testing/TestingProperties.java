@@ -1,0 +1,99 @@
+package org.flexwright.testing;
+
+import static org.flexwright.core.property.PropertyDef.Condition.DWELL;
+import static org.flexwright.core.property.PropertyDef.Condition.PIECE;
+import static org.flexwright.core.property.PropertyDef.Condition.SPOT;
+import static org.flexwright.core.property.PropertyDef.Condition.SUPPORT;
+
+import java.util.List;
+import java.util.Set;
+
+import org.flexwright.core.Source;
+import org.flexwright.core.property.PropertyDef;
+import org.flexwright.core.property.PropertyDef.Condition;
+import org.flexwright.core.property.PropertySet;
+import org.flexwright.quantity.QuantityKind;
+import org.osgi.service.component.annotations.Component;
+
+/** What is read on parts and test pieces at the bench. */
+@Component(service = PropertySet.class)
+public final class TestingProperties implements PropertySet {
+    /** Hardness of the material, Shore A. */
+    public static final String SHORE_A = "testing.shore-a";
+    /** Hardness of the material, Shore D. */
+    public static final String SHORE_D = "testing.shore-d";
+    /** Hardness of the material, Shore 00. */
+    public static final String SHORE_00 = "testing.shore-00";
+    /** A Shore A gauge on a thin or curved piece. */
+    public static final String APPARENT_HARDNESS = "testing.apparent-hardness";
+    /** A Shore D gauge on a thin or curved piece. */
+    public static final String APPARENT_HARDNESS_D = "testing.apparent-hardness-d";
+    /** A Shore 00 gauge on a thin or curved piece. */
+    public static final String APPARENT_HARDNESS_00 = "testing.apparent-hardness-00";
+    /** Highest force before the snap. */
+    public static final String PEAK_FORCE = "testing.peak-force";
+    /** Least force after the peak. */
+    public static final String LEAST_FORCE = "testing.least-force";
+    /** Force lost in the snap over peak force. */
+    public static final String SNAP_RATIO = "testing.snap-ratio";
+    /** Whether the part stays in. */
+    public static final String RESTS_INVERTED = "testing.rests-inverted";
+    /** Time to come back. */
+    public static final String RETURN_TIME = "testing.return-time";
+    /** Presses until a tear is seen. */
+    public static final String PRESSES_TO_TEAR = "testing.presses-to-tear";
+    /** Mass. */
+    public static final String MASS = "testing.mass";
+    /** Wall thickness. */
+    public static final String WALL = "testing.wall";
+    /** Rebound energy share. */
+    public static final String REBOUND = "testing.rebound";
+
+    private static final Set<Condition> HARDNESS = Set.of(PIECE, SPOT, SUPPORT, DWELL);
+    private static final Set<Condition> FORCE = Set.of(SPOT, SUPPORT);
+    private static final Source DUROMETER = Source.published("ISO 48-4:2018 (parts seen); sheet of the gauge");
+    private static final Source BENCH = Source.commonPractice("slow press on a balance or force gauge with a stop");
+
+    @Override
+    public List<PropertyDef> properties() {
+        return List.of(
+                hardness(SHORE_A, "Hardness, Shore A", QuantityKind.SHORE_A),
+                hardness(SHORE_D, "Hardness, Shore D", QuantityKind.SHORE_D),
+                hardness(SHORE_00, "Hardness, Shore 00", QuantityKind.SHORE_00),
+                apparent(APPARENT_HARDNESS, "Apparent hardness, Shore A gauge", QuantityKind.SHORE_A),
+                apparent(APPARENT_HARDNESS_D, "Apparent hardness, Shore D gauge", QuantityKind.SHORE_D),
+                apparent(APPARENT_HARDNESS_00, "Apparent hardness, Shore 00 gauge", QuantityKind.SHORE_00),
+                number(PEAK_FORCE, "Peak force", QuantityKind.FORCE, FORCE, "Highest force on a slow press before the snap; no snap within reach: type > and the force reached.", BENCH),
+                number(LEAST_FORCE, "Least force after the peak", QuantityKind.FORCE, FORCE,
+                        "Lowest force after the peak; negative or zero when the part stays in by itself.", BENCH),
+                number(SNAP_RATIO, "Snap ratio", QuantityKind.NUMBER, FORCE, "(Peak force - least force) / peak force; 0 no snap, 1 no force left, above 1 stays in.",
+                        Source.derived("from peak and least force of the same press")),
+                yesNo(RESTS_INVERTED, "Rests inverted", Set.of(SUPPORT), "Pressed right in and let go: does it stay in? Yes or no for each part."),
+                number(RETURN_TIME, "Return time", QuantityKind.DURATION, FORCE, "From letting go to the resting shape; below what the camera can tell: type < and its limit.",
+                        Source.commonPractice("counted video frames")),
+                number(PRESSES_TO_TEAR, "Presses to a tear", QuantityKind.COUNT, FORCE, "Full presses until a tear is seen; none seen when you stopped: type > and the number.",
+                        Source.commonPractice()),
+                number(MASS, "Mass", QuantityKind.MASS, Set.of(PIECE), "On a balance, clean and dry, flash trimmed.", Source.commonPractice()),
+                number(WALL, "Wall thickness", QuantityKind.LENGTH, Set.of(PIECE, SPOT), "Light touch: callipers squash soft parts; better a photo of a cut with a scale.",
+                        Source.commonPractice()),
+                number(REBOUND, "Rebound", QuantityKind.FRACTION, Set.of(PIECE, SUPPORT),
+                        "Energy given back of energy put in; only one instrument and one piece size compare.", Source.published("ISO 4662, ASTM D7121, ASTM D2632 (parts seen)")));
+    }
+
+    private static PropertyDef hardness(String id, String title, QuantityKind kind) {
+        return number(id, title, kind, HARDNESS, "Flat piece at least 6 mm thick on a hard base, same dwell each time, 5 readings well apart, all kept.", DUROMETER);
+    }
+
+    private static PropertyDef apparent(String id, String title, QuantityKind kind) {
+        return number(id, title, kind, HARDNESS, "Thin or curved piece: compares only with the same piece, spot, support and dwell, never with a hardness of the material.",
+                Source.commonPractice());
+    }
+
+    private static PropertyDef number(String id, String title, QuantityKind kind, Set<Condition> comparedBy, String help, Source source) {
+        return new PropertyDef(id, title, kind, false, comparedBy, help, source);
+    }
+
+    private static PropertyDef yesNo(String id, String title, Set<Condition> comparedBy, String help) {
+        return new PropertyDef(id, title, QuantityKind.NUMBER, true, comparedBy, help, Source.commonPractice());
+    }
+}
