@@ -53,7 +53,8 @@ public final class FieldDescriptors {
 
     private static FieldDescriptor ofType(String name, String label, Class<?> type, Type generic, Field field, String where) {
         if (type == double.class || type == Double.class || type == Estimate.class) {
-            return FieldDescriptor.quantity(name, label, field.kind(), unit(field.kind(), field.unit(), where));
+            QuantityKind kind = FieldUnits.kindOf(field.kind(), field.unit());
+            return FieldDescriptor.quantity(name, label, kind, FieldUnits.checked(kind, field.unit(), where));
         }
         if (type == int.class || type == Integer.class) {
             return FieldDescriptor.of(name, label, FieldType.INTEGER);
@@ -74,10 +75,6 @@ public final class FieldDescriptors {
             return FieldDescriptor.list(name, label, ofType(name, label, element, element, field, where));
         }
         throw new IllegalArgumentException(where + " has the type " + generic + ", which no field can take.");
-    }
-
-    private static String unit(QuantityKind kind, String unit, String where) {
-        return UnitText.checked(kind, unit, where);
     }
 
     private static List<Choice> choices(Class<?> type) {
@@ -140,8 +137,9 @@ public final class FieldDescriptors {
         Class<?> type = attribute.getEAttributeType().getInstanceClass();
         if (type == double.class || type == Double.class || type == float.class || type == Float.class) {
             String where = attribute.getEContainingClass().getName() + "." + name;
-            QuantityKind kind = kind(value(attribute, "kind", "NUMBER"), where);
-            return FieldDescriptor.quantity(name, label, kind, UnitText.checked(kind, value(attribute, "unit", ""), where));
+            String unit = value(attribute, "unit", "");
+            QuantityKind kind = FieldUnits.kindOf(kind(value(attribute, "kind", "NUMBER"), where), unit);
+            return FieldDescriptor.quantity(name, label, kind, FieldUnits.checked(kind, unit, where));
         }
         if (type == int.class || type == Integer.class || type == long.class || type == Long.class) {
             return FieldDescriptor.of(name, label, FieldType.INTEGER);

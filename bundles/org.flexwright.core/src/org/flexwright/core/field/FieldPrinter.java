@@ -19,8 +19,8 @@ final class FieldPrinter {
             return "";
         }
         return switch (d.type()) {
-            case QUANTITY -> value instanceof Estimate e ? UnitText.print(e.likely(), d.kind(), d.unit())
-                    : UnitText.print(((Number) value).doubleValue(), d.kind(), d.unit());
+            case QUANTITY -> value instanceof Estimate e ? FieldUnits.print(e.likely(), d.kind(), d.unit())
+                    : FieldUnits.print(((Number) value).doubleValue(), d.kind(), d.unit());
             case FLAG -> Message.of(FieldPrinter.class, Boolean.TRUE.equals(value) ? "yes" : "no").text();
             case CHOICE -> d.choices().stream().filter(c -> c.value().equals(value)).map(Choice::label).findFirst().orElse(String.valueOf(value));
             case LIST -> ((Collection<?>) value).stream().map(v -> print(d.columns().get(0), v)).collect(Collectors.joining("; "));

@@ -69,7 +69,7 @@ final class FieldReader {
     private static Double quantity(FieldDescriptor d, String typed, String where) throws NotAccepted {
         double value;
         try {
-            value = UnitText.read(typed, d.kind(), d.unit());
+            value = FieldUnits.read(typed, d.kind(), d.unit());
         } catch (QuantityException e) {
             throw new NotAccepted("notUnderstood", where, e.getMessage());
         }
@@ -109,7 +109,7 @@ final class FieldReader {
     }
 
     private static String bound(FieldDescriptor d, double value) {
-        return UnitText.print(value, d.kind(), d.unit());
+        return FieldUnits.print(value, d.kind(), d.unit());
     }
 
     private static Object choice(FieldDescriptor d, String typed, String where) throws NotAccepted {

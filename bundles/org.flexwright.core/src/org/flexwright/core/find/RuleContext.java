@@ -1,0 +1,18 @@
+package org.flexwright.core.find;
+
+import java.time.Instant;
+
+import org.flexwright.core.property.PropertyCatalogue;
+import org.flexwright.model.Project;
+import org.flexwright.model.Trial;
+
+/**
+ * What a rule may look at.
+ *
+ * @param project    the project, not to be changed
+ * @param trial      the trial at hand, or null for project rules
+ * @param properties the known properties
+ * @param now        the moment of the check
+ */
+public record RuleContext(Project project, Trial trial, PropertyCatalogue properties, Instant now) {
+}
