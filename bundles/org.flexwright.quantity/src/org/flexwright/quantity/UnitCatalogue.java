@@ -105,6 +105,7 @@ final class UnitCatalogue {
 		add(DURATION, "min", MINUTE, "mins", "Min", "MIN", "minute", "minutes");
 		add(DURATION, "h", HOUR, "hr", "hrs", "hour", "hours");
 		add(DURATION, "d", 24 * HOUR, "day", "days");
+		add(DURATION, "a", 365.25 * 24 * HOUR, "year", "years", "yr", "yrs");
 		add(DURATION, "ms", 1e-3);
 
 		add(ANGLE, "deg", 1, "°", "degree", "degrees");
