@@ -1,0 +1,58 @@
+package org.flexwright.moulding;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.eclipse.emf.ecore.EClass;
+import org.flexwright.core.Message;
+import org.flexwright.core.Source;
+import org.flexwright.core.process.HazardPrompt;
+import org.flexwright.core.process.StepKind;
+import org.flexwright.model.Step;
+import org.flexwright.model.Trial;
+import org.flexwright.moulding.data.FillMethod;
+import org.flexwright.moulding.data.Filling;
+import org.flexwright.moulding.data.MouldingDataPackage;
+import org.osgi.service.component.annotations.Component;
+
+/** Filling the mould, poured or pressed in. */
+@Component(service = StepKind.class)
+public final class FillStep implements StepKind {
+    /** Id of this step kind. */
+    public static final String ID = "moulding.fill";
+
+    @Override
+    public String id() {
+        return ID;
+    }
+
+    @Override
+    public String title() {
+        return "Fill the mould";
+    }
+
+    @Override
+    public String summary() {
+        return "Pour or press the mix into the mould, from the lowest point up, well inside its working time.";
+    }
+
+    @Override
+    public EClass details() {
+        return MouldingDataPackage.Literals.FILLING;
+    }
+
+    @Override
+    public List<HazardPrompt> prompts(Step step, Trial trial) {
+        List<HazardPrompt> prompts = new ArrayList<>();
+        prompts.add(prompt("moulding.splash", "prompt.splash"));
+        if (step.getDetails() instanceof Filling filling && filling.getMethod() == FillMethod.INJECTED) {
+            prompts.add(prompt("moulding.burst", "prompt.burst"));
+        }
+        return prompts;
+    }
+
+    private static HazardPrompt prompt(String id, String key) {
+        return new HazardPrompt(id, Message.of(FillStep.class, key + ".hazard"), Message.of(FillStep.class, key + ".controls"),
+                Source.commonPractice(), false);
+    }
+}
