@@ -40,11 +40,11 @@ public record Quantity(double value, Unit unit) {
 	 */
 	public Quantity in(Unit other) {
 		if (other.kind() != kind()) {
-			throw QuantityProblem.WRONG_KIND.with(QuantityFormat.plain(value) + " " + unit.symbol(), other.symbol(), other.kind().withArticle(), kind().withArticle(),
-					UnitList.of(kind()));
+			throw QuantityProblem.WRONG_KIND.with(QuantityFormat.format(this), unit.symbol(), kind().withArticle(), other.kind().withArticle(),
+					UnitList.of(other.kind()));
 		}
 		if (kind() == QuantityKind.MONEY && !unit.symbol().isEmpty() && !other.symbol().isEmpty() && !unit.symbol().equals(other.symbol())) {
-			throw QuantityProblem.CURRENCY.with(QuantityFormat.plain(value) + " " + unit.symbol(), other.symbol());
+			throw QuantityProblem.CURRENCY.with(QuantityFormat.format(this), other.symbol());
 		}
 		return unit.equals(other) ? this : new Quantity(other.fromCanonical(canonical()), other);
 	}
