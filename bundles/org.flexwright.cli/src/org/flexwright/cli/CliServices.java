@@ -1,0 +1,23 @@
+package org.flexwright.cli;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+
+import org.flexwright.core.registry.Registries;
+
+/**
+ * What the commands work with.
+ *
+ * @param registries    everything the plugins brought
+ * @param clock         tells now; dates after it are refused
+ * @param workingFolder where a project is looked for when none is named
+ * @param who           name put into records when none is typed
+ * @param programVersion version written into files
+ * @param nouns         nouns plugins added
+ */
+public record CliServices(Registries registries, Clock clock, Path workingFolder, String who, String programVersion, List<CliNoun> nouns) {
+    public CliServices {
+        nouns = List.copyOf(nouns);
+    }
+}

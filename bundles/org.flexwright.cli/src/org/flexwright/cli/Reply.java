@@ -1,0 +1,138 @@
+package org.flexwright.cli;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+import org.flexwright.core.find.Finding;
+import org.flexwright.core.find.Remark;
+import org.flexwright.core.find.Severity;
+
+/**
+ * What a command has to say, in one shape for people and for scripts:
+ * {@code {id, version, inputs, results: {name: {low, likely, high, unit, source}}, findings, refused, items}}.
+ */
+public final class Reply {
+    private static final int VERSION = 1;
+
+    private final String id;
+    private int version = VERSION;
+    private final Map<String, Object> inputs = new LinkedHashMap<>();
+    private final Map<String, Value> results = new LinkedHashMap<>();
+    private final List<Map<String, Object>> findings = new ArrayList<>();
+    private final List<Map<String, Object>> items = new ArrayList<>();
+    private final List<String> lines = new ArrayList<>();
+    private Map<String, Object> refused;
+    private boolean stop;
+
+    /** A reply of the command {@code noun.verb}. */
+    public Reply(String id) {
+        this.id = id;
+    }
+
+    Reply version(int newVersion) {
+        version = newVersion;
+        return this;
+    }
+
+    Reply input(String name, Object value) {
+        inputs.put(name, value);
+        return this;
+    }
+
+    Reply result(String name, Value value) {
+        results.put(name, value);
+        return this;
+    }
+
+    Reply words(String name, String text) {
+        return result(name, Value.words(text, "own record"));
+    }
+
+    /** A line for people only. */
+    Reply line(String text) {
+        lines.add(text);
+        return this;
+    }
+
+    /** A row for scripts only. */
+    Reply item(Map<String, Object> row) {
+        items.add(row);
+        return this;
+    }
+
+    Reply finding(Finding finding, String subjectName, boolean overridden) {
+        Map<String, Object> row = new LinkedHashMap<>();
+        row.put("rule", finding.rule());
+        row.put("severity", finding.severity().name().toLowerCase(java.util.Locale.ROOT));
+        row.put("subject", finding.subject());
+        row.put("about", subjectName);
+        row.put("feature", finding.feature());
+        row.put("message", finding.message().text());
+        row.put("remedy", finding.remedy().text());
+        row.put("source", finding.source().display());
+        row.put("overridden", overridden);
+        findings.add(row);
+        stop |= finding.severity() == Severity.STOP && !overridden;
+        return this;
+    }
+
+    Reply remark(Remark remark) {
+        Map<String, Object> row = new LinkedHashMap<>();
+        row.put("severity", remark.severity().name().toLowerCase(java.util.Locale.ROOT));
+        row.put("message", remark.message().text());
+        row.put("source", remark.source().display());
+        findings.add(row);
+        stop |= remark.severity() == Severity.STOP;
+        return this;
+    }
+
+    Reply refuse(String input, String why, String remedy) {
+        refused = new LinkedHashMap<>();
+        refused.put("input", input);
+        refused.put("why", why);
+        refused.put("remedy", remedy);
+        return this;
+    }
+
+    /** 0 fine, 1 a finding at stop level or a refusal. */
+    int status() {
+        return stop || refused != null ? Status.FINDINGS : Status.FINE;
+    }
+
+    Map<String, Object> json() {
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("id", id);
+        map.put("version", version);
+        map.put("inputs", inputs);
+        Map<String, Object> values = new LinkedHashMap<>();
+        results.forEach((name, value) -> values.put(name, value.json()));
+        map.put("results", values);
+        map.put("findings", findings);
+        map.put("refused", refused);
+        map.put("items", items);
+        return map;
+    }
+
+    /** The reply for people: lines, results with source, findings, refusal. */
+    List<String> text() {
+        List<String> all = new ArrayList<>(lines);
+        if (lines.isEmpty()) {
+            results.forEach((name, value) -> all.add(Words.label(name) + ": " + value.display() + "   [" + value.source() + "]"));
+        }
+        for (Map<String, Object> row : findings) {
+            String about = row.containsKey("about") ? row.get("about") + ": " : "";
+            String kept = Boolean.TRUE.equals(row.get("overridden")) ? " (gone against with a reason)" : "";
+            all.add(row.get("severity") + kept + "  " + about + row.get("message") + "   [" + row.get("source") + "]");
+            if (row.get("remedy") != null) {
+                all.add("        what helps: " + row.get("remedy"));
+            }
+        }
+        if (refused != null) {
+            all.add("refused  " + refused.get("why"));
+            all.add("        what helps: " + refused.get("remedy"));
+        }
+        return all;
+    }
+}
