@@ -83,6 +83,7 @@ public final class Cli {
         boolean json = command.getCommandSpec().userObject() instanceof Call call && call.json;
         return switch (problem) {
             case StoreException store -> refuse(command, json, store.getMessage(), "Nothing was changed.", Status.STORE);
+            case CliException file -> refuse(command, json, file.getMessage(), "Nothing was changed.", Status.STORE);
             case UsageException usage -> refuse(command, json, usage.getMessage(), help(command), Status.USAGE);
             case QuantityException quantity -> refuse(command, json, quantity.getMessage(), help(command), Status.USAGE);
             default -> {

@@ -5,6 +5,9 @@ import java.time.Clock;
 import java.util.List;
 
 import org.flexwright.core.registry.Registries;
+import org.flexwright.core.session.ModelThread;
+import org.flexwright.core.session.ProjectStore;
+import org.flexwright.core.session.StoreContext;
 
 /**
  * What the commands work with.
@@ -19,5 +22,10 @@ import org.flexwright.core.registry.Registries;
 public record CliServices(Registries registries, Clock clock, Path workingFolder, String who, String programVersion, List<CliNoun> nouns) {
     public CliServices {
         nouns = List.copyOf(nouns);
+    }
+
+    /** A store that knows the plugins' packages. */
+    ProjectStore store() {
+        return new ProjectStore(new StoreContext(ModelThread.current(), clock, who, programVersion, registries.packages()));
     }
 }

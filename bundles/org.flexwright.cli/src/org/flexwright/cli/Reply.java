@@ -11,7 +11,7 @@ import org.flexwright.core.find.Severity;
 
 /**
  * What a command has to say, in one shape for people and for scripts:
- * {@code {id, version, inputs, results: {name: {low, likely, high, unit, source}}, findings, refused, items}}.
+ * {@code {id, version, inputs, results: {name: {low, likely, high, unit, source}}, findings, refused, items, notices}}.
  */
 public final class Reply {
     private static final int VERSION = 1;
@@ -23,6 +23,7 @@ public final class Reply {
     private final List<Map<String, Object>> findings = new ArrayList<>();
     private final List<Map<String, Object>> items = new ArrayList<>();
     private final List<String> lines = new ArrayList<>();
+    private final List<String> notices = new ArrayList<>();
     private Map<String, Object> refused;
     private boolean stop;
 
@@ -53,6 +54,12 @@ public final class Reply {
     /** A line for people only. */
     Reply line(String text) {
         lines.add(text);
+        return this;
+    }
+
+    /** Something to know about the project itself: edits that came back, absent plugins. */
+    Reply notice(String text) {
+        notices.add(text);
         return this;
     }
 
@@ -112,12 +119,15 @@ public final class Reply {
         map.put("findings", findings);
         map.put("refused", refused);
         map.put("items", items);
+        map.put("notices", notices);
         return map;
     }
 
     /** The reply for people: lines, results with source, findings, refusal. */
     List<String> text() {
-        List<String> all = new ArrayList<>(lines);
+        List<String> all = new ArrayList<>();
+        notices.forEach(notice -> all.add("note     " + notice));
+        all.addAll(lines);
         if (lines.isEmpty()) {
             results.forEach((name, value) -> all.add(Words.label(name) + ": " + value.display() + "   [" + value.source() + "]"));
         }

@@ -8,8 +8,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-import org.flexwright.core.session.StoreException;
-
 /** {@code name=value} pairs; {@code name=@file.csv} takes the file's text. */
 final class Settings {
     private Settings() {
@@ -38,7 +36,7 @@ final class Settings {
         try {
             return Files.readString(file, StandardCharsets.UTF_8);
         } catch (IOException e) {
-            throw new StoreException(StoreException.Kind.NOT_FOUND, "The file " + file.getFileName() + " cannot be read as UTF-8 text.", e);
+            throw new CliException("The file " + file.getFileName() + " cannot be read as UTF-8 text.", e);
         }
     }
 }

@@ -1,0 +1,223 @@
+package org.flexwright.cli;
+
+import java.util.List;
+
+import org.flexwright.core.session.ProjectSession;
+import org.flexwright.model.Instrument;
+import org.flexwright.model.Lot;
+import org.flexwright.model.MaterialGrade;
+import org.flexwright.model.MaterialValue;
+import org.flexwright.model.ModelFactory;
+import org.flexwright.model.ModelPackage;
+import org.flexwright.model.Project;
+import org.flexwright.model.Session;
+import org.flexwright.core.property.PropertyDef;
+import org.flexwright.quantity.Unit;
+import org.flexwright.quantity.Units;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** What stands on the shelf and on the bench: materials, lots, instruments, sessions. */
+final class StockNouns {
+    private StockNouns() {
+    }
+
+    private static <T> void refuseTwice(String what, List<T> all, java.util.function.Function<T, String> code, String typed) {
+        if (typed.isBlank()) {
+            throw new UsageException("The code of a " + what + " cannot be empty.");
+        }
+        if (all.stream().anyMatch(x -> typed.equalsIgnoreCase(code.apply(x)))) {
+            throw new UsageException("There is a " + what + " \"" + typed + "\" already: choose another code.");
+        }
+    }
+
+    /** Materials. */
+    @Command(name = "material", description = "Materials as their sheets describe them.", mixinStandardHelpOptions = true,
+            footer = { "", "Example: flexwright material add --code PU-A --name \"part A\" --role A --family pu-60a" },
+            subcommands = { MaterialAdd.class, MaterialValueCall.class })
+    static final class MaterialNoun extends Noun {
+    }
+
+    @Command(name = "add", description = "Add a material.", mixinStandardHelpOptions = true, footer = { "",
+            "Example: flexwright material add --code PU-A --name \"part A\" --role A --family pu-60a --hazard \"H317;H334\"" })
+    static final class MaterialAdd extends ProjectCall {
+        @Option(names = "--code", required = true, description = "Short code.")
+        String code;
+        @Option(names = "--name", description = "What it is called.")
+        String name;
+        @Option(names = "--family", description = "Material family, see flexwright target families.")
+        String family;
+        @Option(names = "--role", description = "A, B, single, filler, pigment, plasticiser, thinner, catalyst, mould, release, wash, other.")
+        String role = "single";
+        @Option(names = "--hazard", description = "H statements you read on its sheet, separated by ;.")
+        String hazards;
+
+        @Override
+        protected Reply work(CliServices services, ProjectSession session) {
+            refuseTwice("material", session.project().getGrades(), MaterialGrade::getCode, code);
+            MaterialGrade grade = ModelFactory.eINSTANCE.createMaterialGrade();
+            new Inputs().put("code", code).put("name", name).put("family", family).put("hazards", hazards).fill(grade, services.clock());
+            grade.setRole(Find.role(role));
+            session.execute("Add material " + code, edit -> edit.add(edit.project(), ModelPackage.Literals.PROJECT__GRADES, grade));
+            return new Reply(id()).words("material", code);
+        }
+    }
+
+    @Command(name = "value", description = "Note a property of a material: the sheet's value, your own, or both. Own wins.",
+            mixinStandardHelpOptions = true, footer = { "",
+                    "Example: flexwright material value --material PU-A --property materials.density --sheet 1.05g/cm3 --sheet-source \"sheet of 2026-01\"" })
+    static final class MaterialValueCall extends ProjectCall {
+        @Option(names = "--material", required = true, description = "Code of the material.")
+        String material;
+        @Option(names = "--lot", description = "Only for this lot.")
+        String lot;
+        @Option(names = "--property", required = true, description = "Id of the property.")
+        String property;
+        @Option(names = "--sheet", description = "Value on the sheet, with unit.")
+        String sheet;
+        @Option(names = "--sheet-source", description = "Which sheet.")
+        String sheetSource;
+        @Option(names = "--own", description = "Your own value, with unit.")
+        String own;
+        @Option(names = "--own-source", description = "How it was measured.")
+        String ownSource;
+
+        @Override
+        protected Reply work(CliServices services, ProjectSession session) {
+            PropertyDef def = Find.property(services, property);
+            if (sheet == null && own == null) {
+                throw new UsageException("Give the sheet's value with --sheet, your own with --own, or both.");
+            }
+            MaterialGrade grade = Find.grade(session.project(), material);
+            Unit unit = Units.of(def.kind());
+            MaterialValue value = ModelFactory.eINSTANCE.createMaterialValue();
+            value.setProperty(def.id());
+            value.setUnit(unit.symbol());
+            value.setSheetValue(Typed.number(def, sheet));
+            value.setSheetSource(sheetSource);
+            value.setOwnValue(Typed.number(def, own));
+            value.setOwnSource(ownSource);
+            session.execute("Note " + def.title() + " of " + material, edit -> {
+                if (lot == null) {
+                    edit.add(grade, ModelPackage.Literals.MATERIAL_GRADE__VALUES, value);
+                } else {
+                    edit.add(Find.one("lot", grade.getLots(), Lot::getCode, lot), ModelPackage.Literals.LOT__VALUES, value);
+                }
+            });
+            Reply reply = new Reply(id()).input("material", material).input("property", def.id());
+            if (value.getSheetValue() != null) {
+                reply.result("sheet", Value.number(value.getSheetValue(), unit.symbol(), ProjectNoun.orEmpty(sheetSource)));
+            }
+            if (value.getOwnValue() != null) {
+                reply.result("own", Value.number(value.getOwnValue(), unit.symbol(), ProjectNoun.orEmpty(ownSource)));
+            }
+            return reply;
+        }
+    }
+
+    /** Lots. */
+    @Command(name = "lot", description = "Bottles, spools and cans.", mixinStandardHelpOptions = true,
+            footer = { "", "Example: flexwright lot add --material PU-A --code L12 --opened 2026-05-04 --expires 2027-01-31" },
+            subcommands = LotAdd.class)
+    static final class LotNoun extends Noun {
+    }
+
+    @Command(name = "add", description = "Add a lot of a material.", mixinStandardHelpOptions = true, footer = { "",
+            "Example: flexwright lot add --material PU-A --code L12 --opened 2026-05-04 --expires 2027-01-31 --price 38 --amount 1kg" })
+    static final class LotAdd extends ProjectCall {
+        @Option(names = "--material", required = true, description = "Code of the material.")
+        String material;
+        @Option(names = "--code", required = true, description = "Lot number on the label.")
+        String code;
+        @Option(names = "--opened", description = "Day it was opened, 2026-05-04.")
+        String opened;
+        @Option(names = "--expires", description = "Day it expires.")
+        String expires;
+        @Option(names = "--price", description = "What it cost.")
+        String price;
+        @Option(names = "--amount", description = "How much was bought, e.g. 1kg.")
+        String amount;
+
+        @Override
+        protected Reply work(CliServices services, ProjectSession session) {
+            MaterialGrade grade = Find.grade(session.project(), material);
+            refuseTwice("lot of " + material, grade.getLots(), Lot::getCode, code);
+            Lot lot = ModelFactory.eINSTANCE.createLot();
+            new Inputs().put("code", code).put("opened", opened).put("expires", expires).put("price", price).put("amount", amount)
+                    .fill(lot, services.clock());
+            session.execute("Add lot " + code, edit -> edit.add(grade, ModelPackage.Literals.MATERIAL_GRADE__LOTS, lot));
+            return new Reply(id()).words("material", material).words("lot", code);
+        }
+    }
+
+    /** Instruments. */
+    @Command(name = "instrument", description = "Gauges and balances.", mixinStandardHelpOptions = true,
+            footer = { "", "Example: flexwright instrument add --name \"bench durometer\" --kind durometer --unit point --resolution 0.5 --accuracy 1" },
+            subcommands = InstrumentAdd.class)
+    static final class InstrumentNoun extends Noun {
+    }
+
+    @Command(name = "add", description = "Add an instrument.", mixinStandardHelpOptions = true, footer = { "",
+            "Example: flexwright instrument add --name \"bench durometer\" --kind durometer --unit point --resolution 0.5 --accuracy 1" })
+    static final class InstrumentAdd extends ProjectCall {
+        @Option(names = "--name", required = true, description = "What you call it.")
+        String name;
+        @Option(names = "--kind", description = "durometer, balance, force gauge, calliper, stopwatch, camera.")
+        String kind;
+        @Option(names = "--unit", description = "Unit of resolution and accuracy.")
+        String unit;
+        @Option(names = "--resolution", description = "One step of the display.")
+        String resolution;
+        @Option(names = "--accuracy", description = "Half width given by its maker or check.")
+        String accuracy;
+
+        @Override
+        protected Reply work(CliServices services, ProjectSession session) {
+            Project project = session.project();
+            refuseTwice("instrument", project.getInstruments(), Instrument::getName, name);
+            Instrument instrument = ModelFactory.eINSTANCE.createInstrument();
+            new Inputs().put("name", name).put("kind", kind).put("resolution", resolution).put("accuracy", accuracy).fill(instrument,
+                    services.clock());
+            instrument.setUnit(unit);
+            session.execute("Add instrument " + name, edit -> edit.add(project, ModelPackage.Literals.PROJECT__INSTRUMENTS, instrument));
+            return new Reply(id()).words("instrument", name);
+        }
+    }
+
+    /** Sessions. */
+    @Command(name = "session", description = "Times at the bench.", mixinStandardHelpOptions = true,
+            footer = { "", "Example: flexwright session add --code S1 --room 23degC --humidity 45" }, subcommands = SessionAdd.class)
+    static final class SessionNoun extends Noun {
+    }
+
+    @Command(name = "add", description = "Add a session: room, person, instruments.", mixinStandardHelpOptions = true,
+            footer = { "", "Example: flexwright session add --code S1 --room 23degC --humidity 45 --who Kim --instrument \"bench durometer\"" })
+    static final class SessionAdd extends ProjectCall {
+        @Option(names = "--code", required = true, description = "Short code.")
+        String code;
+        @Option(names = "--at", description = "When; now when left out.")
+        String at;
+        @Option(names = "--room", description = "Room temperature, e.g. 23degC.")
+        String room;
+        @Option(names = "--humidity", description = "Room humidity, e.g. 45%%RH.")
+        String humidity;
+        @Option(names = "--who", description = "Who is at the bench.")
+        String who;
+        @Option(names = "--instrument", description = "Instrument used; repeat for more.")
+        List<String> instruments = List.of();
+
+        @Override
+        protected Reply work(CliServices services, ProjectSession session) {
+            Project project = session.project();
+            refuseTwice("session", project.getSessions(), Session::getCode, code);
+            Session added = ModelFactory.eINSTANCE.createSession();
+            added.setAt(services.clock().instant());
+            added.setWho(services.who());
+            new Inputs().put("code", code).put("at", at).put("roomC", room).put("roomRh", humidity).put("who", who).fill(added, services.clock());
+            instruments.forEach(name -> added.getInstruments().add(Find.instrument(project, name)));
+            session.execute("Add session " + code, edit -> edit.add(project, ModelPackage.Literals.PROJECT__SESSIONS, added));
+            return new Reply(id()).words("session", code);
+        }
+    }
+}

@@ -1,0 +1,22 @@
+package org.flexwright.cli;
+
+import org.flexwright.core.property.PropertyDef;
+import org.flexwright.quantity.QuantityParser;
+import org.flexwright.quantity.Units;
+
+/** Typed numbers of properties. */
+final class Typed {
+    private Typed() {
+    }
+
+    /** The number in the property's own unit, which is taken when none is typed; null for null. */
+    static Double number(PropertyDef property, String text) {
+        if (text == null) {
+            return null;
+        }
+        if (property.yesNo()) {
+            throw new UsageException(property.title() + " is yes or no, not a number.");
+        }
+        return QuantityParser.parse(text, property.kind(), Units.of(property.kind())).canonical();
+    }
+}
