@@ -63,11 +63,10 @@ public final class CalculationJson {
 
     private static Map<String, Object> resultView(ResultValue value) {
         Map<String, Object> view = new LinkedHashMap<>();
-        if (value.likely() != null) {
-            view.put("low", value.low());
-            view.put("likely", value.likely());
-            view.put("high", value.high());
-        } else {
+        view.put("low", value.low());
+        view.put("likely", value.likely());
+        view.put("high", value.high());
+        if (value.likely() == null) {
             view.put("value", plain(value.field(), value.value()));
         }
         view.put("text", value.text());
@@ -131,13 +130,30 @@ public final class CalculationJson {
         return view;
     }
 
+    /** Bounds as numbers in the field's unit, null where there is none; for lists and tables the number of entries. */
+    private static Map<String, Object> range(FieldDescriptor field) {
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put("min", Double.isInfinite(field.min()) ? null : field.min());
+        view.put("max", Double.isInfinite(field.max()) ? null : field.max());
+        view.put("minOpen", field.minOpen());
+        return view;
+    }
+
+    /** Kind of quantity in words; empty for what is no quantity. */
+    private static String kind(FieldDescriptor field) {
+        FieldDescriptor number = field.type() == FieldType.LIST ? field.columns().get(0) : field;
+        return number.type() == FieldType.QUANTITY ? number.kind().humanName() : "";
+    }
+
     private static Map<String, Object> fieldView(FieldDescriptor field, boolean input) {
         Map<String, Object> view = new LinkedHashMap<>();
         view.put("name", field.name());
         view.put("label", field.label());
         view.put("type", field.type().name().toLowerCase(java.util.Locale.ROOT));
+        view.put("kind", kind(field));
         view.put("unit", field.type() == FieldType.LIST ? field.columns().get(0).unit() : field.unit());
         if (input) {
+            view.put("range", range(field));
             view.put("allowed", field.allowed());
             view.put("default", field.def());
             view.put("optional", field.optional());

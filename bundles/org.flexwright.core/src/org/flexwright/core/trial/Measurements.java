@@ -1,0 +1,60 @@
+package org.flexwright.core.trial;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+
+import org.flexwright.core.session.Edit;
+import org.flexwright.model.Instrument;
+import org.flexwright.model.Knowledge;
+import org.flexwright.model.Measurement;
+import org.flexwright.model.ModelFactory;
+import org.flexwright.model.ModelPackage;
+import org.flexwright.model.PropertyKey;
+import org.flexwright.model.Reading;
+import org.flexwright.model.Session;
+import org.flexwright.model.Specimen;
+
+/** Readings put on a piece. */
+public final class Measurements {
+    private static final double SECONDS_PER_HOUR = 3600;
+
+    private Measurements() {
+    }
+
+    /**
+     * Adds a measurement with all its single readings.
+     *
+     * @param key        what was read and under which conditions; must not be contained anywhere yet
+     * @param session    the session, or null
+     * @param instrument the gauge, or null
+     * @param at         when; not in the future
+     */
+    public static Measurement add(Edit edit, Specimen piece, PropertyKey key, List<Reading> readings, Session session, Instrument instrument,
+            Instant at) {
+        if (readings.isEmpty()) {
+            throw PlanException.of("no.readings");
+        }
+        Measurement measurement = ModelFactory.eINSTANCE.createMeasurement();
+        measurement.setKey(key);
+        measurement.setKnowledge(Knowledge.MEASURED);
+        measurement.setSession(session);
+        measurement.setInstrument(instrument);
+        measurement.setAt(Trials.notAhead(edit, "When", at));
+        measurement.getReadings().addAll(readings);
+        edit.add(piece, ModelPackage.Literals.SPECIMEN__MEASUREMENTS, measurement);
+        return measurement;
+    }
+
+    /** Age of the piece when it was read, in hours: as noted, else from the moment it was made; null when neither is known. */
+    public static Double ageHours(Measurement measurement) {
+        if (measurement.getDelayHours() != null) {
+            return measurement.getDelayHours();
+        }
+        Specimen piece = measurement.eContainer() instanceof Specimen s ? s : null;
+        if (piece == null || piece.getMadeAt() == null || measurement.getAt() == null) {
+            return null;
+        }
+        return Duration.between(piece.getMadeAt(), measurement.getAt()).toSeconds() / SECONDS_PER_HOUR;
+    }
+}
