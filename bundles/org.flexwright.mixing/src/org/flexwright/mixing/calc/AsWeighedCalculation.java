@@ -25,7 +25,7 @@ public final class AsWeighedCalculation implements Calculation<AsWeighedCalculat
             @Field(label = "Planned A", kind = QuantityKind.MASS, unit = "g", min = 0, minOpen = true, max = 1e6, def = "22.88 g", help = "Planned grams of A, or its parts by weight.") double plannedA,
             @Field(label = "Planned B", kind = QuantityKind.MASS, unit = "g", min = 0, minOpen = true, max = 1e6, def = "21.57 g", help = "Planned grams of B, or its parts by weight.") double plannedB,
             @Field(label = "Weighed A", kind = QuantityKind.MASS, unit = "g", min = 0, minOpen = true, max = 1e6, def = "24.88 g", help = "Grams of A in the cup.") double weighedA,
-            @Field(label = "Weighed B", kind = QuantityKind.MASS, unit = "g", min = 0, minOpen = true, max = 1e6, def = "21.57 g", optional = true, help = "Grams of B in the cup; empty: not weighed yet, its target then follows A.") Double weighedB,
+            @Field(label = "Weighed B", kind = QuantityKind.MASS, unit = "g", min = 0, minOpen = true, max = 1e6, optional = true, help = "Grams of B in the cup; empty: not weighed yet, its target then follows A.") Double weighedB,
             @Field(label = "Own limit", kind = QuantityKind.FRACTION, unit = "%", min = 0.05, max = 50, def = "2 %", help = "Largest deviation of the ratio you accept; common practice, no source.") double ownLimit) {
     }
 

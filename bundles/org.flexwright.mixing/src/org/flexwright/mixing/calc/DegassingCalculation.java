@@ -22,13 +22,21 @@ public final class DegassingCalculation implements Calculation<DegassingCalculat
     private static final Source WATER = Source.fromMemory("Buck 1981, vapour pressure of water");
     private static final double THIRD = 1.0 / 3;
 
+    /** How a vacuum gauge counts. */
+    public enum Counted {
+        /** Absolute: 0 is a perfect vacuum. */
+        FROM_VACUUM,
+        /** How far below the room. */
+        BELOW_ROOM
+    }
+
     /** Cup, mixture and pump. */
     public record Inputs(
             @Field(label = "Cup holds", kind = QuantityKind.VOLUME, unit = "ml", min = 0, minOpen = true, max = 1e6, def = "250 ml", help = "Up to the brim.") double cupVolume,
             @Field(label = "Mixture", kind = QuantityKind.VOLUME, unit = "ml", min = 0, minOpen = true, max = 1e6, def = "60 ml", help = "Volume of the mixture in it.") double mixVolume,
             @Field(label = "Room pressure", kind = QuantityKind.PRESSURE_ABSOLUTE, unit = "kPa", min = 40, max = 110, def = "101.325 kPa", help = "Of the day; lower on a mountain.") double room,
-            @Field(label = "Absolute pressure", kind = QuantityKind.PRESSURE_ABSOLUTE, unit = "kPa", min = 0, minOpen = true, max = 110, def = "5 kPa", optional = true, help = "Above a perfect vacuum; or give the gauge reading instead.") Double absolute,
-            @Field(label = "Gauge reading", kind = QuantityKind.PRESSURE_GAUGE, unit = "kPa gauge", min = -110, max = 0, optional = true, help = "Below the room, negative; not both.") Double gauge,
+            @Field(label = "Pressure", kind = QuantityKind.PRESSURE_ABSOLUTE, unit = "kPa", min = 0, max = 110, def = "5 kPa", help = "As read; the next field says how the gauge counts.") double reading,
+            @Field(label = "Gauge counts", def = "from-vacuum", help = "From vacuum: 0 is a perfect vacuum. Below room: how far it has pulled down, 95 kPa for -0.95 bar.") Counted counted,
             @Field(kind = QuantityKind.TEMPERATURE, unit = "degC", min = -20, max = 100, def = "23 degC", help = "Of the mixture.") double temperature,
             @Field(label = "Bubble diameter", kind = QuantityKind.LENGTH, unit = "mm", min = 0, minOpen = true, max = 20, def = "1 mm", help = "At room pressure.") double bubble,
             @Field(kind = QuantityKind.VISCOSITY, unit = "Pa s", min = 0, minOpen = true, max = 1e5, def = "2 Pa s", help = "Of the mixture now; it grows.") double viscosity,
@@ -65,15 +73,9 @@ public final class DegassingCalculation implements Calculation<DegassingCalculat
 
     @Override
     public Outcome<Results> run(Inputs in) {
-        if (in.absolute() != null && in.gauge() != null) {
-            return Outcome.refused("gauge", Say.DEGAS_TWO.with(), Say.DEGAS_TWO_REMEDY.with());
-        }
-        if (in.absolute() == null && in.gauge() == null) {
-            return Outcome.refused("absolute", Say.DEGAS_NONE.with(), Say.DEGAS_NONE_REMEDY.with());
-        }
-        double pressure = in.absolute() != null ? in.absolute() : in.room() + in.gauge();
+        double pressure = in.counted() == Counted.FROM_VACUUM ? in.reading() : in.room() - in.reading();
         if (!(pressure > 0)) {
-            return Outcome.refused("gauge", Say.DEGAS_VACUUM.with(Figures.of(in.gauge(), "kPa"), Figures.of(in.room(), "kPa")), Say.DEGAS_VACUUM_REMEDY.with());
+            return Outcome.refused("reading", Say.DEGAS_VACUUM.with(Figures.of(in.reading(), "kPa"), Figures.of(in.room(), "kPa")), Say.DEGAS_VACUUM_REMEDY.with());
         }
         if (in.mixVolume() > in.cupVolume()) {
             return Outcome.refused("mixVolume", Say.DEGAS_CUP.with(Figures.of(in.mixVolume(), "ml"), Figures.of(in.cupVolume(), "ml")), Say.DEGAS_CUP_REMEDY.with());

@@ -29,7 +29,7 @@ public final class IndexCalculation implements Calculation<IndexCalculation.Inpu
             @Field(label = "NCO content", kind = QuantityKind.FRACTION, unit = "%", min = 0.5, max = 60, def = "33.6 %", help = "Of the isocyanate or prepolymer, from its sheet.") double nco,
             @Field(label = "Hydroxyl value", min = 1, max = 2000, def = "56", help = "Of the polyol, mg KOH to a gram; an amine or acid number counts the same way.") double hydroxylValue,
             @Field(kind = QuantityKind.MASS, unit = "g", min = 0, max = 1e6, def = "100 g", help = "Grams of polyol.") double polyol,
-            @Field(label = "Extender equivalent weight", kind = QuantityKind.MOLAR_MASS, unit = "g/mol", min = 5, max = 5000, def = "45.06", optional = true, help = "Grams to one OH or NH group; butanediol has 45.06.") Double extenderEquivalent,
+            @Field(label = "Extender equivalent weight", kind = QuantityKind.MOLAR_MASS, unit = "g/mol", min = 5, max = 5000, def = "45.06", help = "Grams to one OH or NH group; butanediol has 45.06.") double extenderEquivalent,
             @Field(kind = QuantityKind.MASS, unit = "g", min = 0, max = 1e6, def = "10 g", help = "Grams of extender.") double extender,
             @Field(kind = QuantityKind.MASS, unit = "g", min = 0, max = 1e6, def = "0 g", help = "Grams of water in polyol, filler or pigment: each uses up isocyanate.") double water,
             @Field(label = "Wanted index", min = 80, max = 130, def = "105", help = "100 is as many NCO groups as OH groups; some write 1.00.") double index,
@@ -64,7 +64,7 @@ public final class IndexCalculation implements Calculation<IndexCalculation.Inpu
 
     @Override
     public Outcome<Results> run(Inputs in) {
-        double extender = in.extenderEquivalent() == null ? 0 : in.extender() / in.extenderEquivalent();
+        double extender = in.extender() / in.extenderEquivalent();
         double others = in.polyol() / Polyurethane.hydroxylEquivalent(in.hydroxylValue()) + extender + in.water() / Polyurethane.waterEquivalent();
         if (!(others > 0)) {
             return Outcome.refused("polyol", Say.INDEX_NOTHING.with(), Say.INDEX_NOTHING_REMEDY.with());
