@@ -46,7 +46,12 @@ final class Intake {
         }
     }
 
-    void fail(String what, Object one, Message why) {
+    /** The second owner of an id loses. */
+    void duplicate(String id, Object second) {
+        fail(id, second, Message.of(Intake.class, "duplicateProperty", id));
+    }
+
+    private void fail(String what, Object one, Message why) {
         failures.add(new Failure(what, why.text(), Owner.of(one.getClass()).plugin()));
     }
 

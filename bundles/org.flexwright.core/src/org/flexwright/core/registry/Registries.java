@@ -1,0 +1,206 @@
+package org.flexwright.core.registry;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EPackage;
+import org.flexwright.core.calc.Calculation;
+import org.flexwright.core.calc.CalculationRunner;
+import org.flexwright.core.field.FieldDescriptors;
+import org.flexwright.core.find.FindingRule;
+import org.flexwright.core.find.FindingService;
+import org.flexwright.core.process.ProcessKind;
+import org.flexwright.core.process.StepKind;
+import org.flexwright.core.property.PropertyCatalogue;
+import org.flexwright.core.property.PropertyDef;
+import org.flexwright.core.property.PropertyEstimator;
+import org.flexwright.core.property.PropertyService;
+import org.flexwright.core.property.PropertySet;
+import org.flexwright.core.session.DetailsPackage;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+import org.osgi.service.component.annotations.ReferenceCardinality;
+import org.osgi.service.component.annotations.ReferencePolicy;
+import org.osgi.service.component.annotations.ReferencePolicyOption;
+
+/**
+ * Everything the plugins offer. An id is taken once; what breaks while being taken in is left out and named in {@link #failures()}; the
+ * rest works on. Lists are in order of id.
+ */
+@Component(service = Registries.class)
+public final class Registries {
+    private final Map<String, Calculation<?, ?>> calculations;
+    private final Map<String, StepKind> stepKinds;
+    private final Map<String, ProcessKind> processKinds;
+    private final Map<String, FindingRule> rules;
+    private final PropertyCatalogue properties;
+    private final PropertyService estimates;
+    private final List<DetailsPackage> packages;
+    private final List<Failure> failures;
+    @Reference(cardinality = ReferenceCardinality.OPTIONAL, policy = ReferencePolicy.DYNAMIC, policyOption = ReferencePolicyOption.GREEDY)
+    private volatile ActivationFailures notStarted;
+
+    /** Takes in what is there. Tests call it with what they need. */
+    @Activate
+    public Registries(
+            @Reference(service = Calculation.class, cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY) List<Calculation<?, ?>> calculations,
+            @Reference(policyOption = ReferencePolicyOption.GREEDY) List<StepKind> stepKinds,
+            @Reference(policyOption = ReferencePolicyOption.GREEDY) List<ProcessKind> processKinds,
+            @Reference(policyOption = ReferencePolicyOption.GREEDY) List<FindingRule> rules,
+            @Reference(policyOption = ReferencePolicyOption.GREEDY) List<PropertySet> propertySets,
+            @Reference(policyOption = ReferencePolicyOption.GREEDY) List<PropertyEstimator> estimators) {
+        Intake intake = new Intake();
+        this.calculations = intake.byId(calculations, c -> c.info().id(), Registries::probe);
+        this.stepKinds = intake.byId(stepKinds, StepKind::id, Registries::probe);
+        this.processKinds = intake.byId(processKinds, ProcessKind::id, Registries::probe);
+        this.rules = intake.byId(rules, FindingRule::id, Registries::probe);
+        this.properties = catalogue(intake, propertySets);
+        List<PropertyEstimator> working = new ArrayList<>();
+        estimators.forEach(e -> intake.guarded(e, () -> {
+            Objects.requireNonNull(e.rank(), "rank");
+            working.add(e);
+        }));
+        this.estimates = new PropertyService(working);
+        this.packages = packages(this.stepKinds.values());
+        this.failures = List.copyOf(intake.failures());
+    }
+
+    private static void probe(Calculation<?, ?> calculation) {
+        CalculationRunner.inputs(calculation);
+        CalculationRunner.results(calculation);
+    }
+
+    private static void probe(StepKind kind) {
+        Objects.requireNonNull(kind.title(), "title");
+        Objects.requireNonNull(kind.summary(), "summary");
+        if (kind.details() != null) {
+            FieldDescriptors.ofClass(kind.details());
+        }
+    }
+
+    private static void probe(ProcessKind kind) {
+        Objects.requireNonNull(kind.title(), "title");
+        Objects.requireNonNull(kind.summary(), "summary");
+        Objects.requireNonNull(kind.steps(), "steps");
+        Objects.requireNonNull(kind.factors(), "factors");
+    }
+
+    private static void probe(FindingRule rule) {
+        Objects.requireNonNull(rule.title(), "title");
+        Objects.requireNonNull(rule.scope(), "scope");
+    }
+
+    private static PropertyCatalogue catalogue(Intake intake, List<PropertySet> sets) {
+        Map<String, PropertyDef> byId = new LinkedHashMap<>();
+        for (PropertySet set : sets) {
+            intake.guarded(set, () -> intake.byId(set.properties(), PropertyDef::id, p -> { }).forEach((id, property) -> {
+                if (byId.putIfAbsent(id, property) != null) {
+                    intake.duplicate(id, set);
+                }
+            }));
+        }
+        return new Properties(byId.values().stream().sorted(Comparator.comparing(PropertyDef::title)).toList());
+    }
+
+    private record Properties(List<PropertyDef> all) implements PropertyCatalogue {
+        @Override
+        public Optional<PropertyDef> find(String id) {
+            return all.stream().filter(p -> p.id().equals(id)).findFirst();
+        }
+    }
+
+    private static List<DetailsPackage> packages(Iterable<StepKind> kinds) {
+        Map<String, DetailsPackage> packages = new LinkedHashMap<>();
+        for (StepKind kind : kinds) {
+            EClass details = kind.details();
+            if (details != null) {
+                EPackage ePackage = details.getEPackage();
+                Owner owner = Owner.of(kind.getClass());
+                packages.putIfAbsent(ePackage.getNsURI(), new DetailsPackage(ePackage, owner.plugin(), owner.version()));
+            }
+        }
+        return List.copyOf(packages.values());
+    }
+
+    /** All calculations. */
+    public List<Calculation<?, ?>> calculations() {
+        return List.copyOf(calculations.values());
+    }
+
+    /** The calculation with that id. */
+    public Optional<Calculation<?, ?>> findCalculation(String id) {
+        return Optional.ofNullable(calculations.get(id));
+    }
+
+    /** All step kinds. */
+    public List<StepKind> stepKinds() {
+        return List.copyOf(stepKinds.values());
+    }
+
+    /** The step kind with that id; empty when its plugin is absent. */
+    public Optional<StepKind> findStepKind(String id) {
+        return Optional.ofNullable(stepKinds.get(id));
+    }
+
+    /** All process kinds. */
+    public List<ProcessKind> processKinds() {
+        return List.copyOf(processKinds.values());
+    }
+
+    /** The process kind with that id; empty when its plugin is absent. */
+    public Optional<ProcessKind> findProcessKind(String id) {
+        return Optional.ofNullable(processKinds.get(id));
+    }
+
+    /** All finding rules. */
+    public List<FindingRule> rules() {
+        return List.copyOf(rules.values());
+    }
+
+    /** The rule with that id. */
+    public Optional<FindingRule> findRule(String id) {
+        return Optional.ofNullable(rules.get(id));
+    }
+
+    /** All properties. */
+    public PropertyCatalogue properties() {
+        return properties;
+    }
+
+    /** The property with that id; empty when its plugin is absent. */
+    public Optional<PropertyDef> findProperty(String id) {
+        return properties.find(id);
+    }
+
+    /** What is known or estimated of materials. */
+    public PropertyService estimates() {
+        return estimates;
+    }
+
+    /** A finding service asking all rules. */
+    public FindingService findings() {
+        return new FindingService(rules(), properties);
+    }
+
+    /** Packages of details the step kinds bring, for opening projects. */
+    public List<DetailsPackage> packages() {
+        return packages;
+    }
+
+    /** What could not be taken in or did not start, and why. */
+    public List<Failure> failures() {
+        List<Failure> all = new ArrayList<>(failures);
+        ActivationFailures more = notStarted;
+        if (more != null) {
+            all.addAll(more.now());
+        }
+        return List.copyOf(all);
+    }
+}
