@@ -89,7 +89,7 @@ public final class FieldText {
     }
 
     /** A number with that many places; negative ones round to tens and hundreds. */
-    private static String fixed(double value, int places) {
+    public static String fixed(double value, int places) {
         BigDecimal rounded = BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP);
         return rounded.signum() == 0 ? rounded.abs().setScale(Math.max(places, 0), RoundingMode.HALF_UP).toPlainString()
                 : rounded.setScale(Math.max(places, 0), RoundingMode.HALF_UP).toPlainString();

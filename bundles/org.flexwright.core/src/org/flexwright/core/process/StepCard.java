@@ -66,7 +66,7 @@ public final class StepCard {
         }
         Double error = mixture.ratioError();
         lines.add(new CardLine("ratio", words("ratio"), ratioText(mixture.plannedRatio()), ratioText(mixture.actualRatio()), "",
-                error == null ? "" : signed(error, "%"), "", false));
+                error == null ? "" : percent(error), "", false));
     }
 
     private static String ratioText(Double ratio) {
@@ -153,13 +153,19 @@ public final class StepCard {
             return signed((actual - planned) * factor, QuantityKind.TEMPERATURE_DIFFERENCE.unit().display());
         }
         return planned == 0 || field.type() == FieldType.INTEGER ? signed(actual - planned, FieldUnits.unit(field.kind(), field.unit()).display())
-                : signed(100 * (actual - planned) / Math.abs(planned), "%");
+                : percent(100 * (actual - planned) / Math.abs(planned));
+    }
+
+    private static String percent(double value) {
+        return sign(value) + (Math.abs(value) < 9.95 ? FieldText.fixed(Math.abs(value), 1) : FieldText.fixed(Math.abs(value), 0)) + " %";
     }
 
     private static String signed(double value, String unit) {
-        double rounded = Math.abs(value) < 10 ? Math.rint(value * 10) / 10 : Math.rint(value);
-        double shown = rounded == 0 ? value : rounded;
-        return ((shown < 0 ? "\u2212" : "+") + FieldText.digits(Math.abs(shown)) + " " + unit).strip();
+        return (sign(value) + FieldText.digits(Math.abs(value)) + " " + unit).strip();
+    }
+
+    private static String sign(double value) {
+        return value < 0 ? "\u2212" : "+";
     }
 
     private static String words(String key, Object... args) {
