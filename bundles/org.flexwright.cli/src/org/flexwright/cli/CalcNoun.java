@@ -1,15 +1,15 @@
 package org.flexwright.cli;
 
-import java.nio.file.Path;
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
 import org.flexwright.core.calc.Calculation;
+import org.flexwright.core.calc.CalculationInfo;
 import org.flexwright.core.calc.CalculationJson;
-import org.flexwright.core.calc.CalculationResult;
 import org.flexwright.core.calc.CalculationRunner;
-import org.flexwright.core.calc.Manual;
+import org.flexwright.core.field.Choice;
+import org.flexwright.core.field.FieldDescriptor;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -49,8 +49,24 @@ final class CalcNoun extends Noun {
         protected Reply reply(CliServices services) {
             Calculation<?, ?> found = find(services, calculation);
             Reply reply = new Reply(id()).input("calculation", calculation).item(CalculationJson.description(found));
-            Manual.text(found).lines().forEach(reply::line);
+            lines(found).forEach(reply::line);
             return reply;
+        }
+
+        private static List<String> lines(Calculation<?, ?> calculation) {
+            CalculationInfo info = calculation.info();
+            List<String> lines = new ArrayList<>(List.of(info.title() + "   (" + info.id() + ", version " + info.version() + ")", info.summary(),
+                    "Source: " + info.source().display(), "Holds: " + info.validity(), "", "Inputs"));
+            CalculationRunner.inputs(calculation).forEach(field -> lines.add(String.format("  %-22s %-12s %-28s default %-14s %s", field.name(),
+                    unit(field), field.allowed(), field.def().isEmpty() ? field.optional() ? "(empty)" : "(none)" : field.def(), field.help())));
+            lines.add("Results");
+            CalculationRunner.results(calculation).forEach(field -> lines.add(String.format("  %-22s %-12s %s", field.name(), unit(field),
+                    field.help())));
+            return lines;
+        }
+
+        private static String unit(FieldDescriptor field) {
+            return field.choices().isEmpty() ? field.unit() : String.join("|", field.choices().stream().map(Choice::literal).toList());
         }
     }
 
@@ -68,25 +84,13 @@ final class CalcNoun extends Noun {
         protected Reply reply(CliServices services) {
             Calculation<?, ?> found = find(services, calculation);
             Map<String, String> typed = Settings.read(set, services.workingFolder());
-            List<String> names = CalculationJson.inputNames(found);
+            List<String> names = CalculationRunner.inputs(found).stream().map(FieldDescriptor::name).toList();
             for (String name : typed.keySet()) {
                 if (!names.contains(name)) {
                     throw new UsageException(calculation + " has no input \"" + name + "\"; it has " + String.join(", ", names) + ".");
                 }
             }
-            return of(CalculationRunner.run(found, typed));
-        }
-
-        static Reply of(CalculationResult result) {
-            Reply reply = new Reply(result.id()).version(result.version());
-            result.inputs().forEach((name, value) -> reply.input(name, value.json()));
-            result.results().forEach((name, value) -> reply.result(name, new Value(value.low(), value.likely(), value.high(), value.unit(),
-                    value.source(), value.text())));
-            result.findings().forEach(reply::remark);
-            if (result.refused() != null) {
-                reply.refuse(result.refused().input(), result.refused().why(), result.refused().remedy());
-            }
-            return reply;
+            return Reply.of(CalculationRunner.run(found, typed));
         }
     }
 }

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
+import org.flexwright.core.calc.CalculationJson;
+import org.flexwright.core.calc.CalculationResult;
 import org.flexwright.core.find.Finding;
 import org.flexwright.core.find.Remark;
 import org.flexwright.core.find.Severity;
@@ -24,6 +26,7 @@ public final class Reply {
     private final List<Map<String, Object>> items = new ArrayList<>();
     private final List<String> lines = new ArrayList<>();
     private final List<String> notices = new ArrayList<>();
+    private Map<String, Object> calculation = Map.of();
     private Map<String, Object> refused;
     private boolean stop;
 
@@ -32,9 +35,17 @@ public final class Reply {
         this.id = id;
     }
 
-    Reply version(int newVersion) {
-        version = newVersion;
-        return this;
+    /** The reply of a calculation: its own id, version and results. */
+    static Reply of(CalculationResult result) {
+        Reply reply = new Reply(result.id());
+        reply.version = result.version();
+        reply.calculation = CalculationJson.view(result);
+        result.results().forEach((name, value) -> reply.line(value.field().label() + ": " + value.text() + "   [" + value.source().display() + "]"));
+        result.findings().forEach(reply::remark);
+        if (!result.done()) {
+            reply.refuse(result.refused().input(), result.refused().why(), result.refused().remedy());
+        }
+        return reply;
     }
 
     Reply input(String name, Object value) {
@@ -112,10 +123,10 @@ public final class Reply {
         Map<String, Object> map = new LinkedHashMap<>();
         map.put("id", id);
         map.put("version", version);
-        map.put("inputs", inputs);
+        map.put("inputs", calculation.getOrDefault("inputs", inputs));
         Map<String, Object> values = new LinkedHashMap<>();
         results.forEach((name, value) -> values.put(name, value.json()));
-        map.put("results", values);
+        map.put("results", calculation.getOrDefault("results", values));
         map.put("findings", findings);
         map.put("refused", refused);
         map.put("items", items);

@@ -1,0 +1,88 @@
+package org.flexwright.cli;
+
+import java.time.Instant;
+import java.util.List;
+
+import org.flexwright.core.property.PropertyDef;
+import org.flexwright.core.reading.ReadingInput;
+import org.flexwright.core.reading.ReadingParser;
+import org.flexwright.core.session.Edit;
+import org.flexwright.core.trial.Measurements;
+import org.flexwright.model.Instrument;
+import org.flexwright.model.Measurement;
+import org.flexwright.model.ModelPackage;
+import org.flexwright.model.Project;
+import org.flexwright.model.PropertyKey;
+import org.flexwright.model.Reading;
+import org.flexwright.model.Session;
+import org.flexwright.model.Specimen;
+
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** What belongs to readings, wherever they are put: on a trial's part, the reference part, a control piece. */
+final class ReadOptions {
+    @Option(names = "--property", required = true, description = "Id of the property, e.g. shore-a.")
+    String property;
+    @Option(names = "--readings", required = true, description = "All single readings, separated by ;, e.g. \"49;50;48\", \">12N\", \"yes\".")
+    String readings;
+    @Option(names = "--session", description = "Code of the session.")
+    String session;
+    @Option(names = "--instrument", description = "Name of the gauge.")
+    String instrument;
+    @Option(names = "--at", description = "When; the session's time, else now.")
+    String at;
+    @Option(names = "--age", description = "Age at test, e.g. 24h, when the piece has no made time.")
+    String age;
+    @Option(names = "--piece-temperature", description = "Temperature of the piece, e.g. 23degC.")
+    String pieceC;
+    @Mixin
+    TargetNoun.Conditions conditions = new TargetNoun.Conditions();
+
+    private PropertyDef def;
+    private PropertyKey key;
+    private List<Reading> read;
+    private Session at0;
+    private Instrument gauge;
+    private Instant when;
+
+    /** Reads all of it; throws UsageException on the first that is not accepted. */
+    void read(CliServices services, Project project, Specimen piece) {
+        def = Find.property(services, property);
+        at0 = session == null ? null : Find.session(project, session);
+        gauge = instrument == null ? null : Find.instrument(project, instrument);
+        key = conditions.key(def, services);
+        if (conditions.piece == null) {
+            key.setPieceKind(piece.getPieceKind());
+        }
+        Instant moment = services.clock().instant();
+        read = switch (ReadingParser.parse(def, readings)) {
+            case ReadingInput.Rejected no -> throw new UsageException(no.sentence().text());
+            case ReadingInput.Understood yes -> yes.readings().stream().map(r -> r.toReading(moment)).toList();
+        };
+        Measurement probe = org.flexwright.model.ModelFactory.eINSTANCE.createMeasurement();
+        probe.setAt(at0 != null && at0.getAt() != null ? at0.getAt() : moment);
+        new Inputs().put("at", at).put("delayHours", age).put("pieceC", pieceC).fill(probe, services.clock());
+        when = probe.getAt();
+        delay = probe.getDelayHours();
+        temperature = probe.getPieceC();
+    }
+
+    private Double delay;
+    private Double temperature;
+
+    PropertyDef property() {
+        return def;
+    }
+
+    Measurement add(Edit edit, Specimen piece) {
+        Measurement measurement = Measurements.add(edit, piece, key, read, at0, gauge, when);
+        if (delay != null) {
+            edit.set(measurement, ModelPackage.Literals.MEASUREMENT__DELAY_HOURS, delay);
+        }
+        if (temperature != null) {
+            edit.set(measurement, ModelPackage.Literals.MEASUREMENT__PIECE_C, temperature);
+        }
+        return measurement;
+    }
+}
