@@ -30,4 +30,9 @@ public interface StepKind {
     default List<HazardPrompt> prompts(Step step, Trial trial) {
         return List.of();
     }
+
+    /** What the step says about itself right now, from its planned and actual values; empty when it has nothing to say. */
+    default List<StepAdvice> advice(Step step, Trial trial) {
+        return List.of();
+    }
 }
