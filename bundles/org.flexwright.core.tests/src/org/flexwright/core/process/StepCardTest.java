@@ -152,7 +152,7 @@ class StepCardTest {
         details.eSet(curing.getEStructuralFeature("actualC"), 60.0);
         assertEquals("typed", line("plannedC").origin());
         Provenance provenance = ModelFactory.eINSTANCE.createProvenance();
-        provenance.setFeature("details/actualC");
+        provenance.setFeature("details.actualC");
         provenance.setOrigin(Origin.COPIED);
         step.getProvenance().add(provenance);
         assertEquals("copied", line("plannedC").origin());

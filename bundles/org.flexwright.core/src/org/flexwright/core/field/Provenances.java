@@ -1,5 +1,6 @@
 package org.flexwright.core.field;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -15,10 +16,12 @@ import org.flexwright.model.Provenance;
 
 /**
  * Where single features' values came from. An entry keeps it for itself and for what it contains that is no entry, such as a plugin's
- * details: there the feature's name is preceded by the way to it, {@code details/exposure}, with the place in a list from 0,
- * {@code details/ramp/1/minutes}.
+ * details: there the feature's name is preceded by the way to it, {@code details.exposure}, with the place in a list from 0,
+ * {@code details.ramp.1.minutes}. A number without a record was typed.
  */
 public final class Provenances {
+    /** What stands before the name of a feature of a step's or measurement's details. */
+    public static final String DETAILS = "details.";
 
     private Provenances() {
     }
@@ -41,8 +44,8 @@ public final class Provenances {
             if (containing == null) {
                 return path.toString();
             }
-            String place = containing.isMany() ? "/" + ((java.util.List<?>) at.eContainer().eGet(containing)).indexOf(at) : "";
-            path.insert(0, containing.getName() + place + "/");
+            String place = containing.isMany() ? "." + ((List<?>) at.eContainer().eGet(containing)).indexOf(at) : "";
+            path.insert(0, containing.getName() + place + ".");
         }
         return path.toString();
     }
@@ -68,15 +71,20 @@ public final class Provenances {
         if (keeper == null) {
             return;
         }
-        Provenance fresh = ModelFactory.eINSTANCE.createProvenance();
-        fresh.setFeature(path(owner, feature));
-        fresh.setOrigin(origin);
-        fresh.setSource(source == null || source.isEmpty() ? null : source);
-        fresh.setTypedAs(typedAs == null || typedAs.isEmpty() ? null : typedAs);
-        fresh.setBy(edit.who().isEmpty() ? null : edit.who());
-        fresh.setAt(edit.now());
         forget(edit, owner, feature);
-        edit.add(keeper, ModelPackage.Literals.ENTRY__PROVENANCE, fresh);
+        edit.add(keeper, ModelPackage.Literals.ENTRY__PROVENANCE, create(edit, path(owner, feature), origin, source, typedAs));
+    }
+
+    /** A new record under a name as {@link #path} makes it, to be put into an entry that is being made. Empty texts are left out. */
+    public static Provenance create(Edit edit, String path, Origin origin, String source, String typedAs) {
+        Provenance provenance = ModelFactory.eINSTANCE.createProvenance();
+        provenance.setFeature(path);
+        provenance.setOrigin(origin);
+        provenance.setSource(source == null || source.isEmpty() ? null : source);
+        provenance.setTypedAs(typedAs == null || typedAs.isEmpty() ? null : typedAs);
+        provenance.setBy(edit.who().isEmpty() ? null : edit.who());
+        provenance.setAt(edit.now());
+        return provenance;
     }
 
     /** Forgets what was kept about a feature's value. */

@@ -13,6 +13,7 @@ import org.flexwright.core.field.FieldDescriptor;
 import org.flexwright.core.field.FieldDescriptors;
 import org.flexwright.core.field.FieldInput;
 import org.flexwright.core.field.FieldRole;
+import org.flexwright.core.field.Provenances;
 import org.flexwright.core.process.ProcessKind;
 import org.flexwright.core.process.StepKind;
 import org.flexwright.core.session.Edit;
