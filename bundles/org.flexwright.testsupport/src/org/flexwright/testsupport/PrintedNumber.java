@@ -22,10 +22,11 @@ public record PrintedNumber(double value, double halfUnit) {
 	}
 
 	/**
-	 * Whether {@code got} rounds to the printed digits. Four ulps are allowed on top, because a figure that sits exactly on
-	 * the half unit (2.45 for 2.5), or one printed with all digits of a double, cannot be told closer in binary.
+	 * Whether {@code got} rounds to the printed digits. A millionth of the half unit and four ulps are allowed on top: a
+	 * figure that sits exactly on the half unit (2.45 printed as 2.5), or one printed with all digits of a double, cannot
+	 * be told closer in binary.
 	 */
 	public boolean agreesWith(double got) {
-		return Math.abs(got - value) <= halfUnit + 4 * Math.ulp(value);
+		return Math.abs(got - value) <= halfUnit * (1 + 1e-6) + 4 * Math.ulp(value);
 	}
 }
