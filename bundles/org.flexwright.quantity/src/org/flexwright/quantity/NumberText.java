@@ -57,7 +57,7 @@ record NumberText(double value, String rest) {
 	}
 
 	private static void refuseGrouping(String typed, String digits, String rest) {
-		if (GROUPED.matcher(digits).matches() || rest.matches("[\\s_]+\\d{3}([\\s.,].*|\\D.*)?") || rest.matches("[.,'].*")) {
+		if (GROUPED.matcher(digits).matches() || rest.matches("[\\s_]+\\d{3}([\\s.,].*|\\D.*)?") || rest.matches("[.,].*|'\\d.*")) {
 			throw QuantityProblem.GROUPED_DIGITS.with(typed);
 		}
 		if (COMMA_AND_THREE.matcher(digits).matches()) {

@@ -15,6 +15,7 @@ import java.util.Optional;
  */
 public final class QuantityParser {
 	private static final int LONGEST_QUOTED = 40;
+	private static final int LONGEST_READ = 100;
 
 	private QuantityParser() {
 	}
@@ -46,7 +47,10 @@ public final class QuantityParser {
 		if (plain.isEmpty()) {
 			throw QuantityProblem.BLANK.with(kind.withArticle(), UnitList.example(kind));
 		}
-		String typed = plain.length() <= LONGEST_QUOTED ? plain : plain.substring(0, LONGEST_QUOTED) + "…";
+		String typed = shortened(plain);
+		if (plain.length() > LONGEST_READ) {
+			throw QuantityProblem.TOO_LONG.with(typed, String.valueOf(LONGEST_READ), UnitList.example(kind));
+		}
 		NumberText number = NumberText.read(typed, plain, kind);
 		Unit unit = unit(typed, number.rest(), kind, defaultUnit);
 		Quantity quantity = new Quantity(number.value(), unit);

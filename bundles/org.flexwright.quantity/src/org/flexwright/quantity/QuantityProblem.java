@@ -9,6 +9,8 @@ public enum QuantityProblem {
 	BLANK,
 	/** It does not start with a number. Arguments: typed, the kind, an example. */
 	NO_NUMBER,
+	/** More characters than any quantity has. Arguments: how it begins, the most allowed, an example. */
+	TOO_LONG,
 	/** NaN, infinity or a number too large. Arguments: typed. */
 	NOT_FINITE,
 	/** A fraction over zero. Arguments: typed. */
