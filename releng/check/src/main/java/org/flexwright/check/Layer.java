@@ -6,12 +6,12 @@ import java.util.Set;
 enum Layer {
     /** Kinds of quantity and units; pure Java. */
     QUANTITY("quantity"),
-    /** Plugins dropped into a folder; nothing but OSGi. */
-    DROPINS("dropins"),
     /** Statistics, fits, equations; pure Java and Hipparchus. */
     NUMERICS("numerics"),
     MODEL("model"),
     CORE("core"),
+    /** Plugins dropped into a folder. */
+    DROPINS("dropins"),
     /** Solids from files, shared by several capabilities. */
     MESH("mesh"),
     /** Never use each other. */
