@@ -54,7 +54,7 @@ public final class GateCalculation implements Calculation<GateCalculation.Inputs
             @Field(label = "Slot width", kind = QuantityKind.LENGTH, unit = "mm", min = 0, minOpen = true, max = 1000, optional = true, help = "Long side of a slot.") Double width,
             @Field(label = "Slot height", kind = QuantityKind.LENGTH, unit = "mm", min = 0, minOpen = true, max = 100, optional = true, help = "Short side of a slot.") Double height,
             @Field(label = "Flow", kind = QuantityKind.FLOW, unit = "cm3/s", min = 0, minOpen = true, max = 1000, def = "1 cm3/s", help = "Volume to fill divided by the time it may take.") double flow,
-            @Field(label = "Plunger diameter", kind = QuantityKind.LENGTH, unit = "mm", min = 0, minOpen = true, max = 500, def = "15 mm", optional = true, help = "Of the syringe or cartridge; empty when there is none.") Double plunger) {
+            @Field(label = "Plunger diameter", kind = QuantityKind.LENGTH, unit = "mm", min = 0, minOpen = true, max = 500, def = "15 mm", optional = true, help = "Of the syringe or cartridge.") Double plunger) {
     }
 
     /** Results. */

@@ -92,7 +92,7 @@ public interface Printing extends EObject {
 	 * @return the value of the '<em>Nozzle Diameter</em>' attribute.
 	 * @see #setNozzleDiameter(Double)
 	 * @see org.flexwright.filament.data.FilamentDataPackage#getPrinting_NozzleDiameter()
-	 * @model annotation="urn:flexwright:field kind='LENGTH' unit='mm' min='0.1' max='3' label='Nozzle' help='Diameter of the hole.'"
+	 * @model annotation="urn:flexwright:field kind='LENGTH' unit='mm' min='0.1' max='3' label='Nozzle' role='planned' help='Diameter of the hole.'"
 	 * @generated
 	 */
 	Double getNozzleDiameter();
@@ -114,7 +114,7 @@ public interface Printing extends EObject {
 	 * @return the value of the '<em>Nozzle Length</em>' attribute.
 	 * @see #setNozzleLength(Double)
 	 * @see org.flexwright.filament.data.FilamentDataPackage#getPrinting_NozzleLength()
-	 * @model annotation="urn:flexwright:field kind='LENGTH' unit='mm' min='0' max='20' label='Nozzle land' help='Length of the narrow part of the hole.'"
+	 * @model annotation="urn:flexwright:field kind='LENGTH' unit='mm' min='0' max='20' label='Nozzle land' role='planned' help='Length of the narrow part of the hole.'"
 	 * @generated
 	 */
 	Double getNozzleLength();
@@ -136,7 +136,7 @@ public interface Printing extends EObject {
 	 * @return the value of the '<em>Layer Height</em>' attribute.
 	 * @see #setLayerHeight(Double)
 	 * @see org.flexwright.filament.data.FilamentDataPackage#getPrinting_LayerHeight()
-	 * @model annotation="urn:flexwright:field kind='LENGTH' unit='mm' min='0.02' max='3' label='Layer height' help='Thickness of one layer.'"
+	 * @model annotation="urn:flexwright:field kind='LENGTH' unit='mm' min='0.02' max='3' label='Layer height' role='planned' help='Thickness of one layer.'"
 	 * @generated
 	 */
 	Double getLayerHeight();
@@ -158,7 +158,7 @@ public interface Printing extends EObject {
 	 * @return the value of the '<em>Line Width</em>' attribute.
 	 * @see #setLineWidth(Double)
 	 * @see org.flexwright.filament.data.FilamentDataPackage#getPrinting_LineWidth()
-	 * @model annotation="urn:flexwright:field kind='LENGTH' unit='mm' min='0.05' max='10' label='Line width' help='Width of one laid strand.'"
+	 * @model annotation="urn:flexwright:field kind='LENGTH' unit='mm' min='0.05' max='10' label='Line width' role='planned' help='Width of one laid strand.'"
 	 * @generated
 	 */
 	Double getLineWidth();
@@ -224,7 +224,7 @@ public interface Printing extends EObject {
 	 * @return the value of the '<em>Strand Diameter</em>' attribute.
 	 * @see #setStrandDiameter(Double)
 	 * @see org.flexwright.filament.data.FilamentDataPackage#getPrinting_StrandDiameter()
-	 * @model annotation="urn:flexwright:field kind='LENGTH' unit='mm' min='0.5' max='5' label='Strand diameter' help='Mean of several places.'"
+	 * @model annotation="urn:flexwright:field kind='LENGTH' unit='mm' min='0.5' max='5' label='Strand diameter' role='planned' help='Mean of several places.'"
 	 * @generated
 	 */
 	Double getStrandDiameter();
@@ -246,7 +246,7 @@ public interface Printing extends EObject {
 	 * @return the value of the '<em>Free Length</em>' attribute.
 	 * @see #setFreeLength(Double)
 	 * @see org.flexwright.filament.data.FilamentDataPackage#getPrinting_FreeLength()
-	 * @model annotation="urn:flexwright:field kind='LENGTH' unit='mm' min='0' max='2000' label='Free length' help='Between the drive wheel and the guide, where nothing holds the strand.'"
+	 * @model annotation="urn:flexwright:field kind='LENGTH' unit='mm' min='0' max='2000' label='Free length' role='planned' help='Between the drive wheel and the guide, where nothing holds the strand.'"
 	 * @generated
 	 */
 	Double getFreeLength();

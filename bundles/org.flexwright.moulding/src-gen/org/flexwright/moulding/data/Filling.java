@@ -45,7 +45,7 @@ public interface Filling extends EObject {
 	 * @see org.flexwright.moulding.data.FillMethod
 	 * @see #setMethod(FillMethod)
 	 * @see org.flexwright.moulding.data.MouldingDataPackage#getFilling_Method()
-	 * @model annotation="urn:flexwright:field label='Filled by' help='Poured under its own weight, or pressed in.'"
+	 * @model annotation="urn:flexwright:field label='Filled by' role='planned' help='Poured under its own weight, or pressed in.'"
 	 * @generated
 	 */
 	FillMethod getMethod();
@@ -200,7 +200,7 @@ public interface Filling extends EObject {
 	 * @return the value of the '<em>Gate Radius</em>' attribute.
 	 * @see #setGateRadius(Double)
 	 * @see org.flexwright.moulding.data.MouldingDataPackage#getFilling_GateRadius()
-	 * @model annotation="urn:flexwright:field kind='LENGTH' unit='mm' min='0' max='100' label='Gate radius' help='Half the bore of the round channel the mix flows through.'"
+	 * @model annotation="urn:flexwright:field kind='LENGTH' unit='mm' min='0' max='100' label='Gate radius' role='planned' help='Half the bore of the round channel the mix flows through.'"
 	 * @generated
 	 */
 	Double getGateRadius();
@@ -222,7 +222,7 @@ public interface Filling extends EObject {
 	 * @return the value of the '<em>Gate Length</em>' attribute.
 	 * @see #setGateLength(Double)
 	 * @see org.flexwright.moulding.data.MouldingDataPackage#getFilling_GateLength()
-	 * @model annotation="urn:flexwright:field kind='LENGTH' unit='mm' min='0' max='2000' label='Gate length' help='Length of that channel.'"
+	 * @model annotation="urn:flexwright:field kind='LENGTH' unit='mm' min='0' max='2000' label='Gate length' role='planned' help='Length of that channel.'"
 	 * @generated
 	 */
 	Double getGateLength();
@@ -288,7 +288,7 @@ public interface Filling extends EObject {
 	 * @return the value of the '<em>Part Volume</em>' attribute.
 	 * @see #setPartVolume(Double)
 	 * @see org.flexwright.moulding.data.MouldingDataPackage#getFilling_PartVolume()
-	 * @model annotation="urn:flexwright:field kind='VOLUME' unit='cm3' min='0' max='100000' label='Volume to fill' help='All cavities with gate and sprue.'"
+	 * @model annotation="urn:flexwright:field kind='VOLUME' unit='cm3' min='0' max='100000' label='Volume to fill' role='planned' help='All cavities with gate and sprue.'"
 	 * @generated
 	 */
 	Double getPartVolume();

@@ -43,7 +43,7 @@ public interface Preparation extends EObject {
 	 * @see org.flexwright.moulding.data.MouldMaterial
 	 * @see #setMouldMaterial(MouldMaterial)
 	 * @see org.flexwright.moulding.data.MouldingDataPackage#getPreparation_MouldMaterial()
-	 * @model annotation="urn:flexwright:field label='Mould made of' help='Decides what the mould may do to the cure.'"
+	 * @model annotation="urn:flexwright:field label='Mould made of' role='planned' help='Decides what the mould may do to the cure.'"
 	 * @generated
 	 */
 	MouldMaterial getMouldMaterial();
@@ -204,7 +204,7 @@ public interface Preparation extends EObject {
 	 * @return the value of the '<em>Release</em>' attribute.
 	 * @see #setRelease(String)
 	 * @see org.flexwright.moulding.data.MouldingDataPackage#getPreparation_Release()
-	 * @model annotation="urn:flexwright:field label='Release' help='Release agent and how it was put on; empty when none.'"
+	 * @model annotation="urn:flexwright:field label='Release' role='planned' help='Release agent and how it was put on; empty when none.'"
 	 * @generated
 	 */
 	String getRelease();

@@ -195,7 +195,7 @@ public interface PostCuring extends EObject {
 	 * @see org.flexwright.vatprint.data.PostCureMedium
 	 * @see #setMedium(PostCureMedium)
 	 * @see org.flexwright.vatprint.data.VatprintDataPackage#getPostCuring_Medium()
-	 * @model annotation="urn:flexwright:field label='Around the part' help='Air leaves some resins with a tacky skin.'"
+	 * @model annotation="urn:flexwright:field label='Around the part' role='planned' help='Air leaves some resins with a tacky skin.'"
 	 * @generated
 	 */
 	PostCureMedium getMedium();

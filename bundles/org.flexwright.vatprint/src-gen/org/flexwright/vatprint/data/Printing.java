@@ -44,7 +44,7 @@ public interface Printing extends EObject {
 	 * @return the value of the '<em>Layer Height</em>' attribute.
 	 * @see #setLayerHeight(Double)
 	 * @see org.flexwright.vatprint.data.VatprintDataPackage#getPrinting_LayerHeight()
-	 * @model annotation="urn:flexwright:field kind='LENGTH' unit='um' min='5' max='500' label='Layer height' help='Thickness of one layer.'"
+	 * @model annotation="urn:flexwright:field kind='LENGTH' unit='um' min='5' max='500' label='Layer height' role='planned' help='Thickness of one layer.'"
 	 * @generated
 	 */
 	Double getLayerHeight();
@@ -198,7 +198,7 @@ public interface Printing extends EObject {
 	 * @return the value of the '<em>Over Cure</em>' attribute.
 	 * @see #setOverCure(Double)
 	 * @see org.flexwright.vatprint.data.VatprintDataPackage#getPrinting_OverCure()
-	 * @model annotation="urn:flexwright:field kind='LENGTH' unit='um' min='0' max='1000' label='Over-cure wanted' help='How far a layer shall cure into the one below it.'"
+	 * @model annotation="urn:flexwright:field kind='LENGTH' unit='um' min='0' max='1000' label='Over-cure wanted' role='planned' help='How far a layer shall cure into the one below it.'"
 	 * @generated
 	 */
 	Double getOverCure();
@@ -220,7 +220,7 @@ public interface Printing extends EObject {
 	 * @return the value of the '<em>Part Height</em>' attribute.
 	 * @see #setPartHeight(Double)
 	 * @see org.flexwright.vatprint.data.VatprintDataPackage#getPrinting_PartHeight()
-	 * @model annotation="urn:flexwright:field kind='LENGTH' unit='mm' min='0' max='1000' label='Height of the print' help='From the plate to the top, supports included.'"
+	 * @model annotation="urn:flexwright:field kind='LENGTH' unit='mm' min='0' max='1000' label='Height of the print' role='planned' help='From the plate to the top, supports included.'"
 	 * @generated
 	 */
 	Double getPartHeight();
@@ -242,7 +242,7 @@ public interface Printing extends EObject {
 	 * @return the value of the '<em>Base Layers</em>' attribute.
 	 * @see #setBaseLayers(Integer)
 	 * @see org.flexwright.vatprint.data.VatprintDataPackage#getPrinting_BaseLayers()
-	 * @model annotation="urn:flexwright:field min='0' max='200' label='Base layers' help='First layers with a longer exposure.'"
+	 * @model annotation="urn:flexwright:field min='0' max='200' label='Base layers' role='planned' help='First layers with a longer exposure.'"
 	 * @generated
 	 */
 	Integer getBaseLayers();
@@ -264,7 +264,7 @@ public interface Printing extends EObject {
 	 * @return the value of the '<em>Base Exposure</em>' attribute.
 	 * @see #setBaseExposure(Double)
 	 * @see org.flexwright.vatprint.data.VatprintDataPackage#getPrinting_BaseExposure()
-	 * @model annotation="urn:flexwright:field kind='DURATION' unit='s' min='0' max='600' label='Base exposure' help='Of each base layer.'"
+	 * @model annotation="urn:flexwright:field kind='DURATION' unit='s' min='0' max='600' label='Base exposure' role='planned' help='Of each base layer.'"
 	 * @generated
 	 */
 	Double getBaseExposure();
@@ -286,7 +286,7 @@ public interface Printing extends EObject {
 	 * @return the value of the '<em>Move Time</em>' attribute.
 	 * @see #setMoveTime(Double)
 	 * @see org.flexwright.vatprint.data.VatprintDataPackage#getPrinting_MoveTime()
-	 * @model annotation="urn:flexwright:field kind='DURATION' unit='s' min='0' max='120' label='Move per layer' help='Lift, lower and wait between two exposures.'"
+	 * @model annotation="urn:flexwright:field kind='DURATION' unit='s' min='0' max='120' label='Move per layer' role='planned' help='Lift, lower and wait between two exposures.'"
 	 * @generated
 	 */
 	Double getMoveTime();
@@ -308,7 +308,7 @@ public interface Printing extends EObject {
 	 * @return the value of the '<em>Printed Volume</em>' attribute.
 	 * @see #setPrintedVolume(Double)
 	 * @see org.flexwright.vatprint.data.VatprintDataPackage#getPrinting_PrintedVolume()
-	 * @model annotation="urn:flexwright:field kind='VOLUME' unit='cm3' min='0' max='100000' label='Volume with supports' help='Of everything that is printed.'"
+	 * @model annotation="urn:flexwright:field kind='VOLUME' unit='cm3' min='0' max='100000' label='Volume with supports' role='planned' help='Of everything that is printed.'"
 	 * @generated
 	 */
 	Double getPrintedVolume();

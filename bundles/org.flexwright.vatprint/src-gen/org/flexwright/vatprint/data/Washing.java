@@ -39,7 +39,7 @@ public interface Washing extends EObject {
 	 * @see org.flexwright.vatprint.data.WashSolvent
 	 * @see #setSolvent(WashSolvent)
 	 * @see org.flexwright.vatprint.data.VatprintDataPackage#getWashing_Solvent()
-	 * @model annotation="urn:flexwright:field label='Solvent' help='What the bath is.'"
+	 * @model annotation="urn:flexwright:field label='Solvent' role='planned' help='What the bath is.'"
 	 * @generated
 	 */
 	WashSolvent getSolvent();
@@ -106,7 +106,7 @@ public interface Washing extends EObject {
 	 * @return the value of the '<em>Baths</em>' attribute.
 	 * @see #setBaths(Integer)
 	 * @see org.flexwright.vatprint.data.VatprintDataPackage#getWashing_Baths()
-	 * @model annotation="urn:flexwright:field min='1' max='20' label='Baths' help='Baths one after another, the last one the cleanest.'"
+	 * @model annotation="urn:flexwright:field min='1' max='20' label='Baths' role='planned' help='Baths one after another, the last one the cleanest.'"
 	 * @generated
 	 */
 	Integer getBaths();
@@ -128,7 +128,7 @@ public interface Washing extends EObject {
 	 * @return the value of the '<em>Bath Volume</em>' attribute.
 	 * @see #setBathVolume(Double)
 	 * @see org.flexwright.vatprint.data.VatprintDataPackage#getWashing_BathVolume()
-	 * @model annotation="urn:flexwright:field kind='VOLUME' unit='ml' min='0' max='100000' label='Solvent in a bath' help='In each bath.'"
+	 * @model annotation="urn:flexwright:field kind='VOLUME' unit='ml' min='0' max='100000' label='Solvent in a bath' role='planned' help='In each bath.'"
 	 * @generated
 	 */
 	Double getBathVolume();

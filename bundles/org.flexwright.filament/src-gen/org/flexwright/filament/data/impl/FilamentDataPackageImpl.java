@@ -630,6 +630,7 @@ public class FilamentDataPackageImpl extends EPackageImpl implements FilamentDat
 			   "min", "0.1",
 			   "max", "3",
 			   "label", "Nozzle",
+			   "role", "planned",
 			   "help", "Diameter of the hole."
 		   });
 		addAnnotation
@@ -641,6 +642,7 @@ public class FilamentDataPackageImpl extends EPackageImpl implements FilamentDat
 			   "min", "0",
 			   "max", "20",
 			   "label", "Nozzle land",
+			   "role", "planned",
 			   "help", "Length of the narrow part of the hole."
 		   });
 		addAnnotation
@@ -652,6 +654,7 @@ public class FilamentDataPackageImpl extends EPackageImpl implements FilamentDat
 			   "min", "0.02",
 			   "max", "3",
 			   "label", "Layer height",
+			   "role", "planned",
 			   "help", "Thickness of one layer."
 		   });
 		addAnnotation
@@ -663,6 +666,7 @@ public class FilamentDataPackageImpl extends EPackageImpl implements FilamentDat
 			   "min", "0.05",
 			   "max", "10",
 			   "label", "Line width",
+			   "role", "planned",
 			   "help", "Width of one laid strand."
 		   });
 		addAnnotation
@@ -700,6 +704,7 @@ public class FilamentDataPackageImpl extends EPackageImpl implements FilamentDat
 			   "min", "0.5",
 			   "max", "5",
 			   "label", "Strand diameter",
+			   "role", "planned",
 			   "help", "Mean of several places."
 		   });
 		addAnnotation
@@ -711,6 +716,7 @@ public class FilamentDataPackageImpl extends EPackageImpl implements FilamentDat
 			   "min", "0",
 			   "max", "2000",
 			   "label", "Free length",
+			   "role", "planned",
 			   "help", "Between the drive wheel and the guide, where nothing holds the strand."
 		   });
 		addAnnotation

@@ -555,6 +555,7 @@ public class MouldingDataPackageImpl extends EPackageImpl implements MouldingDat
 		   source,
 		   new String[] {
 			   "label", "Mould made of",
+			   "role", "planned",
 			   "help", "Decides what the mould may do to the cure."
 		   });
 		addAnnotation
@@ -631,6 +632,7 @@ public class MouldingDataPackageImpl extends EPackageImpl implements MouldingDat
 		   source,
 		   new String[] {
 			   "label", "Release",
+			   "role", "planned",
 			   "help", "Release agent and how it was put on; empty when none."
 		   });
 		addAnnotation
@@ -656,6 +658,7 @@ public class MouldingDataPackageImpl extends EPackageImpl implements MouldingDat
 		   source,
 		   new String[] {
 			   "label", "Filled by",
+			   "role", "planned",
 			   "help", "Poured under its own weight, or pressed in."
 		   });
 		addAnnotation
@@ -733,6 +736,7 @@ public class MouldingDataPackageImpl extends EPackageImpl implements MouldingDat
 			   "min", "0",
 			   "max", "100",
 			   "label", "Gate radius",
+			   "role", "planned",
 			   "help", "Half the bore of the round channel the mix flows through."
 		   });
 		addAnnotation
@@ -744,6 +748,7 @@ public class MouldingDataPackageImpl extends EPackageImpl implements MouldingDat
 			   "min", "0",
 			   "max", "2000",
 			   "label", "Gate length",
+			   "role", "planned",
 			   "help", "Length of that channel."
 		   });
 		addAnnotation
@@ -781,6 +786,7 @@ public class MouldingDataPackageImpl extends EPackageImpl implements MouldingDat
 			   "min", "0",
 			   "max", "100000",
 			   "label", "Volume to fill",
+			   "role", "planned",
 			   "help", "All cavities with gate and sprue."
 		   });
 	}

@@ -614,6 +614,7 @@ public class VatprintDataPackageImpl extends EPackageImpl implements VatprintDat
 			   "min", "5",
 			   "max", "500",
 			   "label", "Layer height",
+			   "role", "planned",
 			   "help", "Thickness of one layer."
 		   });
 		addAnnotation
@@ -695,6 +696,7 @@ public class VatprintDataPackageImpl extends EPackageImpl implements VatprintDat
 			   "min", "0",
 			   "max", "1000",
 			   "label", "Over-cure wanted",
+			   "role", "planned",
 			   "help", "How far a layer shall cure into the one below it."
 		   });
 		addAnnotation
@@ -706,6 +708,7 @@ public class VatprintDataPackageImpl extends EPackageImpl implements VatprintDat
 			   "min", "0",
 			   "max", "1000",
 			   "label", "Height of the print",
+			   "role", "planned",
 			   "help", "From the plate to the top, supports included."
 		   });
 		addAnnotation
@@ -715,6 +718,7 @@ public class VatprintDataPackageImpl extends EPackageImpl implements VatprintDat
 			   "min", "0",
 			   "max", "200",
 			   "label", "Base layers",
+			   "role", "planned",
 			   "help", "First layers with a longer exposure."
 		   });
 		addAnnotation
@@ -726,6 +730,7 @@ public class VatprintDataPackageImpl extends EPackageImpl implements VatprintDat
 			   "min", "0",
 			   "max", "600",
 			   "label", "Base exposure",
+			   "role", "planned",
 			   "help", "Of each base layer."
 		   });
 		addAnnotation
@@ -737,6 +742,7 @@ public class VatprintDataPackageImpl extends EPackageImpl implements VatprintDat
 			   "min", "0",
 			   "max", "120",
 			   "label", "Move per layer",
+			   "role", "planned",
 			   "help", "Lift, lower and wait between two exposures."
 		   });
 		addAnnotation
@@ -748,6 +754,7 @@ public class VatprintDataPackageImpl extends EPackageImpl implements VatprintDat
 			   "min", "0",
 			   "max", "100000",
 			   "label", "Volume with supports",
+			   "role", "planned",
 			   "help", "Of everything that is printed."
 		   });
 		addAnnotation
@@ -755,6 +762,7 @@ public class VatprintDataPackageImpl extends EPackageImpl implements VatprintDat
 		   source,
 		   new String[] {
 			   "label", "Solvent",
+			   "role", "planned",
 			   "help", "What the bath is."
 		   });
 		addAnnotation
@@ -790,6 +798,7 @@ public class VatprintDataPackageImpl extends EPackageImpl implements VatprintDat
 			   "min", "1",
 			   "max", "20",
 			   "label", "Baths",
+			   "role", "planned",
 			   "help", "Baths one after another, the last one the cleanest."
 		   });
 		addAnnotation
@@ -801,6 +810,7 @@ public class VatprintDataPackageImpl extends EPackageImpl implements VatprintDat
 			   "min", "0",
 			   "max", "100000",
 			   "label", "Solvent in a bath",
+			   "role", "planned",
 			   "help", "In each bath."
 		   });
 		addAnnotation
@@ -904,6 +914,7 @@ public class VatprintDataPackageImpl extends EPackageImpl implements VatprintDat
 		   source,
 		   new String[] {
 			   "label", "Around the part",
+			   "role", "planned",
 			   "help", "Air leaves some resins with a tacky skin."
 		   });
 	}
