@@ -1,0 +1,70 @@
+package org.flexwright.filament;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+
+import org.flexwright.core.Message;
+import org.flexwright.core.Rounded;
+import org.flexwright.core.Source;
+import org.flexwright.core.find.Finding;
+import org.flexwright.core.find.FindingRule;
+import org.flexwright.core.find.RuleContext;
+import org.flexwright.core.find.Severity;
+import org.flexwright.core.process.Steps;
+import org.flexwright.filament.data.Printing;
+import org.flexwright.model.Step;
+import org.osgi.service.component.annotations.Component;
+
+/** A push that the free strand between drive wheel and guide does not carry. */
+@Component(service = FindingRule.class)
+public final class BucklingRule implements FindingRule {
+    /** Id of this rule. */
+    public static final String ID = "filament.buckling";
+
+    private static final Source SOURCE = Source.derived("Euler's load of a straight strand, ends between pinned and fixed; push from the pressure "
+            + "of a power-law melt in the nozzle land, or as measured");
+
+    @Override
+    public String id() {
+        return ID;
+    }
+
+    @Override
+    public String title() {
+        return "Push against buckling of the free strand";
+    }
+
+    @Override
+    public void check(RuleContext context, Consumer<Finding> out) {
+        Steps.of(context.trial(), PrintStep.ID, Printing.class).forEach(print -> check(print.step(), print.details(), out));
+    }
+
+    private void check(Step step, Printing d, Consumer<Finding> out) {
+        OptionalDouble needed = PushNeeded.of(d);
+        if (needed.isEmpty() || !positive(d.getStrandDiameter()) || !positive(d.getStrandModulus()) || !positive(d.getFreeLength())) {
+            return;
+        }
+        Strand strand = new Strand(d.getStrandDiameter());
+        double weakest = strand.bucklingForce(d.getStrandModulus(), d.getFreeLength(), Strand.BOTH_ENDS_PINNED);
+        double strongest = strand.bucklingForce(d.getStrandModulus(), d.getFreeLength(), Strand.BOTH_ENDS_FIXED);
+        if (needed.getAsDouble() > strongest) {
+            out.accept(finding(step, d, Severity.STOP, "buckling.stop", needed.getAsDouble(), weakest, strongest));
+        } else if (needed.getAsDouble() > weakest) {
+            out.accept(finding(step, d, Severity.CAUTION, "buckling.band", needed.getAsDouble(), weakest, strongest));
+        }
+    }
+
+    private static Finding finding(Step step, Printing d, Severity severity, String key, double needed, double weakest, double strongest) {
+        return new Finding(ID, severity, step.getId(), "freeLength",
+                Message.of(BucklingRule.class, key, Rounded.text(needed, "N"), Rounded.text(d.getFreeLength(), "mm"), Rounded.text(weakest, "N"),
+                        Rounded.text(strongest, "N")),
+                List.of("push=" + needed, "strandDiameter=" + d.getStrandDiameter(), "strandModulus=" + d.getStrandModulus(),
+                        "freeLength=" + d.getFreeLength()),
+                SOURCE, Message.of(BucklingRule.class, "buckling.remedy"));
+    }
+
+    private static boolean positive(Double value) {
+        return value != null && value > 0;
+    }
+}
