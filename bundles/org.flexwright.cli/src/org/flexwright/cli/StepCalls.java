@@ -1,0 +1,322 @@
+package org.flexwright.cli;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.xml.type.AnyType;
+import org.flexwright.core.process.CardLine;
+import org.flexwright.core.process.HazardPrompt;
+import org.flexwright.core.process.StepAdvice;
+import org.flexwright.core.process.StepCard;
+import org.flexwright.core.process.StepKind;
+import org.flexwright.core.session.Edit;
+import org.flexwright.core.session.ProjectSession;
+import org.flexwright.core.trial.Acknowledgements;
+import org.flexwright.core.trial.Provenances;
+import org.flexwright.core.trial.Trials;
+import org.flexwright.core.trial.Weighings;
+import org.flexwright.model.Instrument;
+import org.flexwright.model.Lot;
+import org.flexwright.model.MaterialUse;
+import org.flexwright.model.ModelFactory;
+import org.flexwright.model.ModelPackage;
+import org.flexwright.model.Origin;
+import org.flexwright.model.PartRole;
+import org.flexwright.model.Session;
+import org.flexwright.model.Step;
+import org.flexwright.model.StepState;
+import org.flexwright.model.Trial;
+import org.flexwright.quantity.QuantityKind;
+import org.flexwright.quantity.QuantityParser;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** What is done at the bench: steps, weighing, prompts. */
+final class StepCalls {
+    private StepCalls() {
+    }
+
+    static void describe(CliServices services, Step step, Reply reply) {
+        StepKind kind = services.registries().findStepKind(step.getKind()).orElse(null);
+        if (kind == null) {
+            reply.line("        its plugin is not here: details are kept as they are");
+        }
+        for (CardLine line : StepCard.lines(step, kind)) {
+            reply.line("        " + line.text());
+        }
+    }
+
+    /** A verb about one step of a trial. */
+    abstract static class OneStep extends TrialNoun.OneTrial {
+        @Option(names = "--session", description = "Code of the session.")
+        String session;
+
+        protected final Session session(ProjectSession project) {
+            return session == null ? null : Find.session(project.project(), session);
+        }
+    }
+
+    @Command(name = "step", description = "Plan or carry out a step: set fields, plan a material, confirm, start, finish, skip.",
+            mixinStandardHelpOptions = true,
+            footer = { "", "Example: flexwright trial step T05 weigh --set ownLimit=2%% --use A=PU-A/L12:22.88g --use B=PU-B/L7:21.57g",
+                    "Without options the step is shown." })
+    static final class StepCall extends OneStep {
+        @Parameters(index = "1", paramLabel = "STEP", description = "Number, kind or title of the step.")
+        String step;
+        @Option(names = "--set", paramLabel = "FIELD=VALUE", description = "A field of the step; repeat for more.")
+        List<String> set = List.of();
+        @Option(names = "--use", paramLabel = "ROLE=LOT:MASS", description = "A material: role, grade or grade/lot, planned mass; repeat for more.")
+        List<String> uses = List.of();
+        @Option(names = "--as-planned", description = "Confirm the copied values of this step as planned.")
+        boolean confirm;
+        @Option(names = "--start", description = "Start it now.")
+        boolean start;
+        @Option(names = "--done", description = "It is done now.")
+        boolean done;
+        @Option(names = "--skip", description = "It is left out.")
+        boolean skip;
+
+        @Override
+        protected Reply work(CliServices services, ProjectSession project) {
+            Trial trial = trial(project);
+            Step target = Find.step(trial, step);
+            Map<EStructuralFeature, Object> values = details(services, target);
+            Map<String, String> typed = Settings.read(set, services.workingFolder());
+            Session at = session(project);
+            boolean changes = !values.isEmpty() || !uses.isEmpty() || confirm || start || done || skip || at != null;
+            if (changes) {
+                project.execute("Step " + target.getTitle() + " of " + trial.getCode(), edit -> {
+                    values.forEach((feature, value) -> set(edit, target, feature, value, typed.get(feature.getName())));
+                    uses.forEach(use -> use(edit, target, use));
+                    if (at != null) {
+                        edit.set(target, ModelPackage.Literals.STEP__SESSION, at);
+                    }
+                    state(edit, target);
+                });
+            }
+            Reply reply = new Reply(id()).words("trial", trial.getCode()).words("step", target.getTitle()).words("state", Words.of(target
+                    .getState()));
+            reply.line(trial.getCode() + ", " + target.getTitle() + " (" + target.getKind() + "): " + Words.of(target.getState()));
+            describe(services, target, reply);
+            advise(services, trial, target, reply);
+            return reply;
+        }
+
+        private void state(Edit edit, Step target) {
+            if (confirm) {
+                Trials.confirmAsPlanned(edit, target);
+            }
+            if (start) {
+                Trials.start(edit, target);
+            }
+            if (done) {
+                Trials.finish(edit, target);
+            }
+            if (skip) {
+                edit.set(target, ModelPackage.Literals.STEP__STATE, StepState.SKIPPED);
+            }
+        }
+
+        private Map<EStructuralFeature, Object> details(CliServices services, Step target) {
+            Inputs inputs = new Inputs();
+            Settings.read(set, services.workingFolder()).forEach(inputs::put);
+            if (inputs.typed().isEmpty()) {
+                return Map.of();
+            }
+            if (target.getDetails() == null || target.getDetails() instanceof AnyType) {
+                throw new UsageException("The step " + target.getTitle() + " has no fields here"
+                        + (services.registries().findStepKind(target.getKind()).isEmpty() ? ": its plugin is absent." : "."));
+            }
+            return inputs.read(target.getDetails(), services.clock());
+        }
+
+        private static void set(Edit edit, Step target, EStructuralFeature feature, Object value, String typed) {
+            edit.set(target.getDetails(), feature, value);
+            Provenances.note(edit, target, Provenances.DETAILS + feature.getName(), Origin.TYPED, null, typed);
+        }
+
+        private static void use(Edit edit, Step target, String typed) {
+            int equals = typed.indexOf('=');
+            int colon = typed.lastIndexOf(':');
+            if (equals < 1 || colon < equals) {
+                throw new UsageException("--use takes role=material:mass, e.g. A=PU-A/L12:22.88g; got \"" + typed + "\".");
+            }
+            PartRole role = Find.role(typed.substring(0, equals));
+            String material = typed.substring(equals + 1, colon);
+            String mass = typed.substring(colon + 1).strip();
+            double planned = QuantityParser.parse(mass, QuantityKind.MASS).canonical();
+            if (planned < 0) {
+                throw new UsageException("A planned mass cannot be below 0 g; got " + mass + ".");
+            }
+            MaterialUse use = target.getUses().stream().filter(u -> u.getRole() == role).findFirst().orElse(null);
+            if (use == null) {
+                use = ModelFactory.eINSTANCE.createMaterialUse();
+                use.setRole(role);
+                edit.add(target, ModelPackage.Literals.STEP__USES, use);
+            }
+            Lot lot = material.contains("/") ? Find.lot(edit.project(), material) : null;
+            edit.set(use, ModelPackage.Literals.MATERIAL_USE__LOT, lot);
+            edit.set(use, ModelPackage.Literals.MATERIAL_USE__GRADE, lot == null ? Find.grade(edit.project(), material) : lot.eContainer());
+            edit.set(use, ModelPackage.Literals.MATERIAL_USE__PLANNED, planned);
+            Provenances.note(edit, use, "planned", Origin.TYPED, null, mass);
+        }
+    }
+
+    static void advise(CliServices services, Trial trial, Step step, Reply reply) {
+        StepKind kind = services.registries().findStepKind(step.getKind()).orElse(null);
+        if (kind == null) {
+            return;
+        }
+        for (StepAdvice advice : kind.advice(step, trial)) {
+            Value value = Value.band(advice.value(), advice.unit());
+            reply.result(advice.name(), value);
+            reply.line("  " + advice.label() + ": " + value.display() + "   [" + value.source() + "]");
+            if (advice.remark() != null) {
+                reply.remark(advice.remark());
+            }
+        }
+    }
+
+    @Command(name = "weigh", description = "Write down what the balance says; get the true ratio and what to add.", mixinStandardHelpOptions = true,
+            footer = { "", "Example: flexwright trial weigh T05 --role A --net 24.88g", "Or: flexwright trial weigh T05 --role B --gross 33.57g --tare 12g" })
+    static final class Weigh extends OneStep {
+        @Option(names = "--step", description = "Number, kind or title of the step; the first one that uses this role when left out.")
+        String step;
+        @Option(names = "--role", required = true, description = "A, B, filler, pigment...")
+        String role;
+        @Option(names = "--net", description = "Net mass.")
+        String net;
+        @Option(names = "--gross", description = "Gross mass.")
+        String gross;
+        @Option(names = "--tare", description = "Mass of the cup.")
+        String tare;
+        @Option(names = "--correction", description = "This was added to mend the ratio.")
+        boolean correction;
+        @Option(names = "--instrument", description = "Name of the balance.")
+        String instrument;
+
+        @Override
+        protected Reply work(CliServices services, ProjectSession project) {
+            Trial trial = trial(project);
+            PartRole part = Find.role(role);
+            Step target = step == null ? firstWith(trial, part) : Find.step(trial, step);
+            MaterialUse use = target.getUses().stream().filter(u -> u.getRole() == part).findFirst().orElseThrow(() -> new UsageException(
+                    "The step " + target.getTitle() + " uses no " + Words.of(part) + ": plan it with flexwright trial step --use."));
+            Instrument balance = instrument == null ? null : Find.instrument(project.project(), instrument);
+            Double grossG = mass(gross);
+            Double tareG = mass(tare);
+            Double netG = mass(net);
+            Session at = session(project);
+            project.execute("Weigh " + Words.of(part) + " of " + trial.getCode(), edit -> {
+                Weighings.add(edit, use, grossG, tareG, netG, correction, balance);
+                if (at != null) {
+                    edit.set(target, ModelPackage.Literals.STEP__SESSION, at);
+                }
+                if (target.getState() == StepState.PLANNED) {
+                    Trials.start(edit, target);
+                }
+            });
+            Reply reply = new Reply(id()).input("trial", trial.getCode()).input("role", Words.of(part));
+            double actual = Weighings.actual(use);
+            reply.result("actual", Value.number(actual, "g", "weighed"));
+            reply.line(trial.getCode() + ", " + Words.of(part) + ": " + Value.number(actual, "g", "").display() + " weighed");
+            advise(services, trial, target, reply);
+            return reply;
+        }
+
+        private static Double mass(String typed) {
+            return typed == null ? null : Double.valueOf(QuantityParser.parse(typed, QuantityKind.MASS).canonical());
+        }
+
+        private static Step firstWith(Trial trial, PartRole role) {
+            return trial.getSteps().stream().filter(s -> s.getUses().stream().anyMatch(u -> u.getRole() == role)).findFirst().orElseThrow(
+                    () -> new UsageException("No step of " + trial.getCode() + " uses " + Words.of(role)
+                            + ": plan it with flexwright trial step --use."));
+        }
+    }
+
+    @Command(name = "prompts", description = "Show the usual cautions for what is really in each step, and which were acknowledged.",
+            mixinStandardHelpOptions = true, footer = { "", "Example: flexwright trial prompts T05" })
+    static final class Prompts extends TrialNoun.OneTrial {
+        @Override
+        protected boolean writes() {
+            return false;
+        }
+
+        @Override
+        protected Reply work(CliServices services, ProjectSession project) {
+            Trial trial = trial(project);
+            Reply reply = new Reply(id()).words("trial", trial.getCode());
+            reply.line("The product's own data sheet, local codes and licensed practice win over what stands here.");
+            for (Step step : trial.getSteps()) {
+                for (HazardPrompt prompt : services.registries().prompts(step, trial)) {
+                    boolean given = Acknowledgements.given(project.project(), prompt.id(), step.getSession(), null);
+                    reply.line(step.getTitle() + ": " + prompt.hazard().text());
+                    reply.line("    " + prompt.controls().text() + "   [" + prompt.source().display() + "]" + (given ? "   acknowledged" : ""));
+                    Map<String, Object> row = new LinkedHashMap<>();
+                    row.put("step", step.getTitle());
+                    row.put("prompt", prompt.id());
+                    row.put("hazard", prompt.hazard().text());
+                    row.put("controls", prompt.controls().text());
+                    row.put("source", prompt.source().display());
+                    row.put("needsSheet", prompt.needsSheet());
+                    row.put("acknowledged", given);
+                    reply.item(row);
+                }
+            }
+            return reply;
+        }
+    }
+
+    @Command(name = "acknowledge", description = "Say that a person read the cautions of a step, and the data sheets by date and revision.",
+            mixinStandardHelpOptions = true, footer = { "",
+                    "Example: flexwright trial acknowledge T05 weigh --session S3 --who Kim --sheet-date 2026-01-15 --sheet-revision 4" })
+    static final class Acknowledge extends OneStep {
+        @Parameters(index = "1", paramLabel = "STEP", description = "Number, kind or title of the step.")
+        String step;
+        @Option(names = "--who", required = true, description = "The person who read them.")
+        String who;
+        @Option(names = "--lot", description = "Only for this lot; else for every lot of the step.")
+        String lot;
+        @Option(names = "--sheet-date", description = "Date of the data sheet that was read.")
+        String sheetDate;
+        @Option(names = "--sheet-revision", description = "Its revision.")
+        String sheetRevision;
+
+        @Override
+        protected Reply work(CliServices services, ProjectSession project) {
+            Trial trial = trial(project);
+            Step target = Find.step(trial, step);
+            Session at = session(project) == null ? target.getSession() : session(project);
+            LocalDate date = date();
+            List<HazardPrompt> prompts = services.registries().prompts(target, trial);
+            List<Lot> lots = lot == null ? Acknowledgements.lots(target) : List.of(Find.lot(project.project(), lot));
+            project.execute("Acknowledge cautions of " + target.getTitle(), edit -> {
+                for (HazardPrompt prompt : prompts) {
+                    for (Lot each : lots.isEmpty() ? java.util.Collections.<Lot>singletonList(null) : lots) {
+                        Acknowledgements.add(edit, prompt.id(), at, each, target, who, date, sheetRevision, prompt.needsSheet());
+                    }
+                }
+                if (at != null && target.getSession() == null) {
+                    edit.set(target, ModelPackage.Literals.STEP__SESSION, at);
+                }
+            });
+            return new Reply(id()).words("trial", trial.getCode()).words("step", target.getTitle()).result("prompts", Value.number(prompts.size(),
+                    "1", "own record"));
+        }
+
+        private LocalDate date() {
+            try {
+                return sheetDate == null ? null : LocalDate.parse(sheetDate);
+            } catch (DateTimeParseException e) {
+                throw new UsageException("\"" + sheetDate + "\" is no date: write it like 2026-01-15.");
+            }
+        }
+    }
+}
