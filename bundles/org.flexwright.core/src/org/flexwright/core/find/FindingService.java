@@ -13,6 +13,9 @@ import java.util.Optional;
 import org.flexwright.core.Message;
 import org.flexwright.core.Source;
 import org.flexwright.core.property.PropertyCatalogue;
+import org.flexwright.core.session.Edit;
+import org.flexwright.model.ModelFactory;
+import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Project;
 import org.flexwright.model.StopOverride;
 import org.flexwright.model.Trial;
@@ -99,6 +102,22 @@ public final class FindingService {
     public static List<StopOverride> lapsed(Finding finding, Project project) {
         String hash = hash(finding);
         return project.getOverrides().stream().filter(o -> sameCase(o, finding) && !hash.equals(o.getInputHash())).toList();
+    }
+
+    /** Writes down that a finding is gone against, with its reason; it holds as long as the values the finding rests on stay. */
+    public static StopOverride override(Edit edit, Finding finding, String reason, String who) {
+        if (reason == null || reason.isBlank()) {
+            throw new IllegalArgumentException("Going against a finding needs a reason in words.");
+        }
+        StopOverride override = ModelFactory.eINSTANCE.createStopOverride();
+        override.setRule(finding.rule());
+        override.setSubject(finding.subject());
+        override.setInputHash(hash(finding));
+        override.setReason(reason.strip());
+        override.setWho(who);
+        override.setAt(edit.now());
+        edit.add(edit.project(), ModelPackage.Literals.PROJECT__OVERRIDES, override);
+        return override;
     }
 
     private static boolean sameCase(StopOverride override, Finding finding) {

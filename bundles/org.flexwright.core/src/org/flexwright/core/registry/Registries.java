@@ -15,7 +15,9 @@ import org.flexwright.core.calc.CalculationRunner;
 import org.flexwright.core.field.FieldDescriptors;
 import org.flexwright.core.find.FindingRule;
 import org.flexwright.core.find.FindingService;
+import org.flexwright.core.process.HazardPrompt;
 import org.flexwright.core.process.ProcessKind;
+import org.flexwright.core.process.PromptSource;
 import org.flexwright.core.process.StepKind;
 import org.flexwright.core.property.PropertyCatalogue;
 import org.flexwright.core.property.PropertyDef;
@@ -23,6 +25,8 @@ import org.flexwright.core.property.PropertyEstimator;
 import org.flexwright.core.property.PropertyService;
 import org.flexwright.core.property.PropertySet;
 import org.flexwright.core.session.DetailsPackage;
+import org.flexwright.model.Step;
+import org.flexwright.model.Trial;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -44,6 +48,7 @@ public final class Registries {
     private final PropertyService estimates;
     private final List<DetailsPackage> packages;
     private final List<Failure> failures;
+    private final List<PromptSource> promptSources;
     @Reference(cardinality = ReferenceCardinality.OPTIONAL, policy = ReferencePolicy.DYNAMIC, policyOption = ReferencePolicyOption.GREEDY)
     private volatile ActivationFailures notStarted;
 
@@ -55,7 +60,9 @@ public final class Registries {
             @Reference(policyOption = ReferencePolicyOption.GREEDY) List<ProcessKind> processKinds,
             @Reference(policyOption = ReferencePolicyOption.GREEDY) List<FindingRule> rules,
             @Reference(policyOption = ReferencePolicyOption.GREEDY) List<PropertySet> propertySets,
-            @Reference(policyOption = ReferencePolicyOption.GREEDY) List<PropertyEstimator> estimators) {
+            @Reference(policyOption = ReferencePolicyOption.GREEDY) List<PropertyEstimator> estimators,
+            @Reference(policyOption = ReferencePolicyOption.GREEDY) List<PromptSource> promptSources) {
+        this.promptSources = List.copyOf(promptSources);
         Intake intake = new Intake();
         this.calculations = intake.byId(calculations, c -> c.info().id(), Registries::probe);
         this.stepKinds = intake.byId(stepKinds, StepKind::id, Registries::probe);
@@ -70,6 +77,20 @@ public final class Registries {
         this.estimates = new PropertyService(working);
         this.packages = packages(this.stepKinds.values());
         this.failures = List.copyOf(intake.failures());
+    }
+
+    /** Takes in what is there, without prompts for materials. */
+    public Registries(List<Calculation<?, ?>> calculations, List<StepKind> stepKinds, List<ProcessKind> processKinds, List<FindingRule> rules,
+            List<PropertySet> propertySets, List<PropertyEstimator> estimators) {
+        this(calculations, stepKinds, processKinds, rules, propertySets, estimators, List.of());
+    }
+
+    /** The usual cautions for a step: those of its kind and those for what is in it, each once. */
+    public List<HazardPrompt> prompts(Step step, Trial trial) {
+        Map<String, HazardPrompt> all = new LinkedHashMap<>();
+        findStepKind(step.getKind()).ifPresent(kind -> kind.prompts(step, trial).forEach(p -> all.putIfAbsent(p.id(), p)));
+        promptSources.forEach(source -> source.prompts(step, trial).forEach(p -> all.putIfAbsent(p.id(), p)));
+        return List.copyOf(all.values());
     }
 
     private static void probe(Calculation<?, ?> calculation) {
