@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.List;
 
 import org.flexwright.core.session.StoreException;
+import org.flexwright.core.trial.PlanException;
 import org.flexwright.quantity.QuantityException;
 
 import com.google.gson.Gson;
@@ -13,6 +14,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 
 /** The command line: nouns and verbs over the same services the window uses. Runs without OSGi when given its services. */
 public final class Cli {
@@ -84,6 +86,7 @@ public final class Cli {
         return switch (problem) {
             case StoreException store -> refuse(command, json, store.getMessage(), "Nothing was changed.", Status.STORE);
             case CliException file -> refuse(command, json, file.getMessage(), "Nothing was changed.", Status.STORE);
+            case PlanException plan -> refuse(command, json, plan.getMessage(), help(command), Status.USAGE);
             case UsageException usage -> refuse(command, json, usage.getMessage(), help(command), Status.USAGE);
             case QuantityException quantity -> refuse(command, json, quantity.getMessage(), help(command), Status.USAGE);
             default -> {
@@ -127,7 +130,9 @@ public final class Cli {
         }
 
         static List<Object> nouns() {
-            return List.of(new CalcNoun());
+            return List.of(new ProjectNoun(), new ReferenceNoun(), new TargetNoun(), new StockNouns.MaterialNoun(), new StockNouns.LotNoun(),
+                    new StockNouns.InstrumentNoun(), new StockNouns.SessionNoun(), new TrialNoun(), new CalcNoun(),
+                    new PluginNoun());
         }
 
         static final class Version implements CommandLine.IVersionProvider {

@@ -126,13 +126,13 @@ final class ProjectNoun extends Noun {
         protected Reply work(CliServices services, ProjectSession session) {
             Project project = session.project();
             Trial only = trial == null ? null : Find.trial(project, trial);
-            FindingService service = new FindingService(services.registries());
+            FindingService service = services.registries().findings();
             Reply reply = new Reply(id());
             int count = 0;
             for (Finding finding : service.check(project, services.clock().instant())) {
                 EObject subject = session.find(finding.subject()).orElse(null);
                 if (only == null || inside(subject, only)) {
-                    reply.finding(finding, Names.of(subject), FindingService.overridden(finding, project));
+                    reply.finding(finding, Names.of(subject), FindingService.overridden(finding, project).isPresent());
                     count++;
                 }
             }
@@ -171,7 +171,7 @@ final class ProjectNoun extends Noun {
             if (reason.isBlank()) {
                 throw new UsageException("A reason is needed: say in a sentence why you go against the finding.");
             }
-            FindingService service = new FindingService(services.registries());
+            FindingService service = services.registries().findings();
             List<Finding> found = service.check(session.project(), services.clock().instant()).stream().filter(f -> f.rule().equals(rule)
                     && Check.inside(session.find(f.subject()).orElse(null), about)).toList();
             if (found.isEmpty()) {

@@ -8,6 +8,7 @@ import java.util.Map;
 
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.xml.type.AnyType;
+import org.flexwright.core.field.Provenances;
 import org.flexwright.core.process.CardLine;
 import org.flexwright.core.process.HazardPrompt;
 import org.flexwright.core.process.StepAdvice;
@@ -16,7 +17,6 @@ import org.flexwright.core.process.StepKind;
 import org.flexwright.core.session.Edit;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.trial.Acknowledgements;
-import org.flexwright.core.trial.Provenances;
 import org.flexwright.core.trial.Trials;
 import org.flexwright.core.trial.Weighings;
 import org.flexwright.model.Instrument;
@@ -48,8 +48,19 @@ final class StepCalls {
             reply.line("        its plugin is not here: details are kept as they are");
         }
         for (CardLine line : StepCard.lines(step, kind)) {
-            reply.line("        " + line.text());
+            reply.line("        " + text(line));
         }
+    }
+
+    private static String text(CardLine line) {
+        StringBuilder text = new StringBuilder(String.format("%-30s planned %-14s", line.label(), line.planned().isEmpty() ? "-" : line.planned()));
+        if (!line.actual().isEmpty()) {
+            text.append(" actual ").append(line.actual()).append(line.origin().isEmpty() ? "" : " (" + line.origin() + ")");
+        }
+        if (!line.difference().isEmpty()) {
+            text.append("  ").append(line.difference()).append(line.outside() ? " outside the own limit " + line.limit() : "");
+        }
+        return text.toString();
     }
 
     /** A verb about one step of a trial. */
@@ -138,7 +149,7 @@ final class StepCalls {
 
         private static void set(Edit edit, Step target, EStructuralFeature feature, Object value, String typed) {
             edit.set(target.getDetails(), feature, value);
-            Provenances.note(edit, target, Provenances.DETAILS + feature.getName(), Origin.TYPED, null, typed);
+            Provenances.keep(edit, target.getDetails(), feature, Origin.TYPED, null, typed);
         }
 
         private static void use(Edit edit, Step target, String typed) {
@@ -164,7 +175,7 @@ final class StepCalls {
             edit.set(use, ModelPackage.Literals.MATERIAL_USE__LOT, lot);
             edit.set(use, ModelPackage.Literals.MATERIAL_USE__GRADE, lot == null ? Find.grade(edit.project(), material) : lot.eContainer());
             edit.set(use, ModelPackage.Literals.MATERIAL_USE__PLANNED, planned);
-            Provenances.note(edit, use, "planned", Origin.TYPED, null, mass);
+            Provenances.keep(edit, use, ModelPackage.Literals.MATERIAL_USE__PLANNED, Origin.TYPED, null, mass);
         }
     }
 

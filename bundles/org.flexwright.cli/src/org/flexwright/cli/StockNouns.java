@@ -13,7 +13,6 @@ import org.flexwright.model.Project;
 import org.flexwright.model.Session;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.quantity.Unit;
-import org.flexwright.quantity.Units;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -90,7 +89,7 @@ final class StockNouns {
                 throw new UsageException("Give the sheet's value with --sheet, your own with --own, or both.");
             }
             MaterialGrade grade = Find.grade(session.project(), material);
-            Unit unit = Units.of(def.kind());
+            Unit unit = def.kind().unit();
             MaterialValue value = ModelFactory.eINSTANCE.createMaterialValue();
             value.setProperty(def.id());
             value.setUnit(unit.symbol());

@@ -14,7 +14,6 @@ import org.flexwright.model.Target;
 import org.flexwright.model.TargetRule;
 import org.flexwright.model.TargetSheet;
 import org.flexwright.quantity.QuantityFormat;
-import org.flexwright.quantity.Units;
 
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -143,7 +142,7 @@ final class TargetNoun extends Noun {
     }
 
     static String words(PropertyDef def, Target target) {
-        String unit = def.yesNo() ? "" : " " + Units.of(def.kind()).symbol();
+        String unit = def.yesNo() ? "" : " " + def.kind().unit().symbol();
         String limit = switch (target.getRule()) {
             case AT_LEAST -> "at least " + QuantityFormat.plain(target.getLow()) + unit;
             case AT_MOST -> "at most " + QuantityFormat.plain(target.getHigh()) + unit;

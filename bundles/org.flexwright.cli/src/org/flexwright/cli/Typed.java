@@ -2,7 +2,6 @@ package org.flexwright.cli;
 
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.quantity.QuantityParser;
-import org.flexwright.quantity.Units;
 
 /** Typed numbers of properties. */
 final class Typed {
@@ -17,6 +16,6 @@ final class Typed {
         if (property.yesNo()) {
             throw new UsageException(property.title() + " is yes or no, not a number.");
         }
-        return QuantityParser.parse(text, property.kind(), Units.of(property.kind())).canonical();
+        return QuantityParser.parse(text, property.kind(), property.kind().unit()).canonical();
     }
 }
