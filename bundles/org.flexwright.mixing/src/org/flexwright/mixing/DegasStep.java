@@ -1,0 +1,45 @@
+package org.flexwright.mixing;
+
+import java.util.List;
+
+import org.eclipse.emf.ecore.EClass;
+import org.flexwright.core.Source;
+import org.flexwright.core.process.HazardPrompt;
+import org.flexwright.core.process.StepKind;
+import org.flexwright.mixing.data.MixingDataPackage;
+import org.flexwright.model.Step;
+import org.flexwright.model.Trial;
+import org.osgi.service.component.annotations.Component;
+
+/** Pulling air out of a mixture. */
+@Component(service = StepKind.class)
+public final class DegasStep implements StepKind {
+
+    /** Id of this kind. */
+    public static final String ID = "mixing.degas";
+
+    @Override
+    public String id() {
+        return ID;
+    }
+
+    @Override
+    public String title() {
+        return "Degas";
+    }
+
+    @Override
+    public String summary() {
+        return "Pull a vacuum until the foam has risen and fallen. The cup must hold several times the mixture.";
+    }
+
+    @Override
+    public EClass details() {
+        return MixingDataPackage.Literals.DEGAS_DETAILS;
+    }
+
+    @Override
+    public List<HazardPrompt> prompts(Step step, Trial trial) {
+        return List.of(new HazardPrompt("mixing.vacuum", Say.PROMPT_VACUUM.with(), Say.PROMPT_VACUUM_CONTROL.with(), Source.commonPractice(), false));
+    }
+}

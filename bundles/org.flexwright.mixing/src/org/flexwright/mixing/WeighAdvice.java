@@ -1,0 +1,190 @@
+package org.flexwright.mixing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+
+import org.flexwright.core.Figures;
+import org.flexwright.core.Message;
+import org.flexwright.core.process.Mixtures;
+import org.flexwright.mixing.data.WeighDetails;
+import org.flexwright.mixing.formula.Weighed;
+import org.flexwright.mixing.formula.WeightRatio;
+import org.flexwright.model.MaterialUse;
+import org.flexwright.model.PartRole;
+import org.flexwright.model.Step;
+
+/**
+ * What to weigh next in a weighing step, from what stands in it now. Once one component is weighed the other follows it; when both are, the
+ * short one gets an addition, never a negative one; everything else follows the total of A and B.
+ *
+ * @param targets    every use of the step with its target now, in order
+ * @param ratio      planned ratio by weight; null when none can be told
+ * @param weighed    both components as weighed; null until both are
+ * @param ownLimit   largest relative deviation the maker accepts, e.g. 0.02
+ * @param problem    why there is no ratio; null when there is one
+ */
+public record WeighAdvice(List<Target> targets, WeightRatio ratio, Weighed weighed, double ownLimit, Message problem) {
+
+    /** Own limit when the step names none; common practice, no source. */
+    public static final double USUAL_LIMIT = 0.02;
+
+    /** Smallest amount worth adding: a balance shows no less. */
+    private static final double NOTHING = 0.005;
+
+    /**
+     * One use and its target.
+     *
+     * @param use     the use
+     * @param weighed grams so far; null when nothing was weighed
+     * @param now     grams it should come to now; null when nothing says so
+     */
+    public record Target(MaterialUse use, Double weighed, Double now) {
+        /** Grams still to add; zero when there is enough or no target. */
+        public double toAdd() {
+            return now == null ? 0 : Math.max(0, now - (weighed == null ? 0 : weighed));
+        }
+    }
+
+    public WeighAdvice {
+        targets = List.copyOf(targets);
+    }
+
+    /** The advice for a step of kind {@code mixing.weigh}, with or without details. */
+    public static WeighAdvice of(Step step) {
+        WeighDetails details = step.getDetails() instanceof WeighDetails d ? d : null;
+        Sums a = Sums.of(step, PartRole.COMPONENT_A);
+        Sums b = Sums.of(step, PartRole.COMPONENT_B);
+        WeightRatio ratio = PlannedRatio.of(details, a.planned(), b.planned()).orElse(null);
+        Weighed weighed = ratio == null || !a.isWeighed() || !b.isWeighed() ? null : new Weighed(ratio, a.weighed(), b.weighed());
+        double limit = details == null || details.getOwnLimit() == null ? USUAL_LIMIT : details.getOwnLimit() / 100;
+        return new WeighAdvice(targets(step, a, b, ratio), ratio, weighed, limit, ratio == null ? problem(details) : null);
+    }
+
+    private static Message problem(WeighDetails details) {
+        return PlannedRatio.lacksDensity(details) ? Say.ADVICE_DENSITY.with() : Say.ADVICE_RATIO.with();
+    }
+
+    /** Planned and weighed grams of a role; null where nothing is known. */
+    private record Sums(Double planned, Double weighed) {
+        static Sums of(Step step, PartRole role) {
+            List<MaterialUse> uses = step.getUses().stream().filter(u -> u.getRole() == role).toList();
+            return new Sums(sum(uses.stream().map(MaterialUse::getPlanned).toList()), sum(uses.stream().map(Mixtures::grams).toList()));
+        }
+
+        boolean isWeighed() {
+            return weighed != null && weighed > 0;
+        }
+    }
+
+    private static Double sum(List<Double> grams) {
+        return grams.stream().filter(Objects::nonNull).reduce(Double::sum).orElse(null);
+    }
+
+    private static List<Target> targets(Step step, Sums a, Sums b, WeightRatio ratio) {
+        Double nowA = now(a, b, ratio == null ? null : ratio::aFor);
+        Double nowB = now(b, a, ratio == null ? null : ratio::bFor);
+        Double planned = plus(a.planned(), b.planned());
+        Double now = plus(nowA, nowB);
+        double follow = planned == null || now == null || !(planned > 0) ? 1 : now / planned;
+        List<Target> targets = new ArrayList<>();
+        for (MaterialUse use : step.getUses()) {
+            Double target = switch (use.getRole()) {
+                case COMPONENT_A -> share(step, use, nowA, a.planned());
+                case COMPONENT_B -> share(step, use, nowB, b.planned());
+                default -> use.getPlanned() == null ? null : Double.valueOf(use.getPlanned() * follow);
+            };
+            targets.add(new Target(use, Mixtures.grams(use), target));
+        }
+        return targets;
+    }
+
+    /** Grams a component should come to: what belongs to the weighed other one, else what is planned; never less than is in the cup. */
+    private static Double now(Sums own, Sums other, DoubleUnaryOperator belongsTo) {
+        if (belongsTo != null && other.isWeighed()) {
+            double wanted = belongsTo.applyAsDouble(other.weighed());
+            return own.isWeighed() ? Math.max(own.weighed(), wanted) : wanted;
+        }
+        if (own.isWeighed()) {
+            return own.weighed();
+        }
+        if (own.planned() == null && belongsTo != null && other.planned() != null) {
+            return belongsTo.applyAsDouble(other.planned());
+        }
+        return own.planned();
+    }
+
+    /** A role's target split over its uses as they were planned. */
+    private static Double share(Step step, MaterialUse use, Double target, Double planned) {
+        long uses = step.getUses().stream().filter(u -> u.getRole() == use.getRole()).count();
+        if (target == null || uses == 1) {
+            return target;
+        }
+        return use.getPlanned() == null || planned == null || !(planned > 0) ? null : Double.valueOf(target * use.getPlanned() / planned);
+    }
+
+    private static Double plus(Double one, Double other) {
+        return one == null || other == null ? null : Double.valueOf(one + other);
+    }
+
+    /** Relative deviation of B to A from the plan, e.g. -0.08; empty until both are weighed. */
+    public Optional<Double> deviation() {
+        return Optional.ofNullable(weighed).map(Weighed::deviation);
+    }
+
+    /** True when both are weighed and the ratio is outside the own limit. */
+    public boolean outside() {
+        return weighed != null && Math.abs(weighed.deviation()) > ownLimit;
+    }
+
+    /** Grams of the short component that mend the ratio; never negative. */
+    public double addition() {
+        return weighed == null ? 0 : weighed.addition();
+    }
+
+    /** Role of the short component; empty until both are weighed, and when none is short. */
+    public Optional<PartRole> shortRole() {
+        return weighed == null || weighed.shortOf() == Weighed.Short.NONE ? Optional.empty()
+                : Optional.of(weighed.shortOf() == Weighed.Short.A ? PartRole.COMPONENT_A : PartRole.COMPONENT_B);
+    }
+
+    /** What to put on the balance next: the first use with nothing weighed, else the short component when outside the own limit. */
+    public Optional<Target> next() {
+        Optional<Target> unweighed = targets.stream().filter(t -> t.weighed() == null && t.toAdd() > NOTHING).findFirst();
+        if (unweighed.isPresent() || !outside()) {
+            return unweighed;
+        }
+        return targets.stream().filter(t -> Optional.of(t.use().getRole()).equals(shortRole())).findFirst();
+    }
+
+    /** One sentence saying what to do now. */
+    public Message sentence() {
+        if (targets.isEmpty()) {
+            return Say.ADVICE_NOTHING.with();
+        }
+        Optional<Target> next = next();
+        if (next.isPresent() && next.get().weighed() == null) {
+            return Say.ADVICE_WEIGH.with(Figures.of(next.get().toAdd(), "g"), name(next.get().use()));
+        }
+        if (problem != null) {
+            return problem;
+        }
+        if (weighed == null || addition() < NOTHING) {
+            return Say.ADVICE_DONE.with();
+        }
+        return (outside() ? Say.ADVICE_ADD : Say.ADVICE_ADD_OR_LEAVE).with(Figures.of(addition(), "g", 3), weighed.shortOf().name(),
+                Figures.percent(weighed.deviation()), Figures.percent(ownLimit));
+    }
+
+    /** What a use is called on the bench: A, B, or the grade's name, or its role. */
+    public static String name(MaterialUse use) {
+        return switch (use.getRole()) {
+            case COMPONENT_A -> "A";
+            case COMPONENT_B -> "B";
+            default -> use.getGrade() != null && use.getGrade().getName() != null ? use.getGrade().getName()
+                    : use.getRole().getLiteral().replace('_', ' ');
+        };
+    }
+}

@@ -1,0 +1,51 @@
+package org.flexwright.mixing;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.eclipse.emf.ecore.EClass;
+import org.flexwright.core.Source;
+import org.flexwright.core.process.HazardPrompt;
+import org.flexwright.core.process.StepKind;
+import org.flexwright.mixing.data.MixingDataPackage;
+import org.flexwright.model.PartRole;
+import org.flexwright.model.Step;
+import org.flexwright.model.Trial;
+import org.osgi.service.component.annotations.Component;
+
+/** Weighing out a batch. */
+@Component(service = StepKind.class)
+public final class WeighStep implements StepKind {
+
+    /** Id of this kind. */
+    public static final String ID = "mixing.weigh";
+
+    @Override
+    public String id() {
+        return ID;
+    }
+
+    @Override
+    public String title() {
+        return "Weigh";
+    }
+
+    @Override
+    public String summary() {
+        return "Weigh the components into the cup. While B is not weighed its target follows the A that is really in the cup.";
+    }
+
+    @Override
+    public EClass details() {
+        return MixingDataPackage.Literals.WEIGH_DETAILS;
+    }
+
+    @Override
+    public List<HazardPrompt> prompts(Step step, Trial trial) {
+        List<HazardPrompt> prompts = new ArrayList<>();
+        if (step.getUses().stream().anyMatch(u -> u.getRole() == PartRole.FILLER || u.getRole() == PartRole.PIGMENT)) {
+            prompts.add(new HazardPrompt("mixing.dust", Say.PROMPT_DUST.with(), Say.PROMPT_DUST_CONTROL.with(), Source.commonPractice(), true));
+        }
+        return prompts;
+    }
+}
