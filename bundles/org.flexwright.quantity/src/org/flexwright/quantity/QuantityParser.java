@@ -1,6 +1,7 @@
 package org.flexwright.quantity;
 
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.Optional;
 
 /**
@@ -14,6 +15,8 @@ import java.util.Optional;
  * Units: see {@link Units}. A kind without a unit ({@link QuantityKind#NUMBER}) needs none.
  */
 public final class QuantityParser {
+	private static final Pattern SPACES = Pattern.compile("[\\p{Cntrl}\\p{Zs}]+");
+	private static final Pattern INVISIBLE = Pattern.compile("\\p{Cf}+");
 	private static final int LONGEST_QUOTED = 40;
 	private static final int LONGEST_READ = 100;
 
@@ -60,7 +63,7 @@ public final class QuantityParser {
 
 	/** One line without control characters, with plain spaces and minus signs. */
 	private static String plain(String text) {
-		return text.replaceAll("[\\p{Cntrl}\\p{Zs}]+", " ").replaceAll("\\p{Cf}+", "").replace('−', '-').replace('–', '-').strip();
+		return INVISIBLE.matcher(SPACES.matcher(text).replaceAll(" ")).replaceAll("").replace('−', '-').replace('–', '-').strip();
 	}
 
 	private static Unit unit(String typed, String text, QuantityKind kind, Unit defaultUnit) {

@@ -3,6 +3,7 @@ package org.flexwright.quantity;
 import static org.flexwright.quantity.QuantityKind.*;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Currency;
 import java.util.EnumMap;
 import java.util.List;
@@ -42,7 +43,9 @@ final class UnitCatalogue {
 	}
 
 	static Map<QuantityKind, List<Unit>> all() {
-		return Units.immutable(new UnitCatalogue().units);
+		EnumMap<QuantityKind, List<Unit>> units = new UnitCatalogue().units;
+		units.replaceAll((kind, list) -> List.copyOf(list));
+		return Collections.unmodifiableMap(units);
 	}
 
 	/** A currency is an ISO 4217 code or a common sign; an amount may go without. */

@@ -1,9 +1,13 @@
 package org.flexwright.quantity;
 
+import java.util.regex.Pattern;
+
 /** Spelling of units: one normal form to compare by, one form to print. */
 final class UnitText {
 	private static final String SUPERSCRIPTS = "⁰¹²³⁴⁵⁶⁷⁸⁹⁻";
 	private static final String PLAIN_DIGITS = "0123456789-";
+	private static final Pattern SPACES = Pattern.compile("\\s+");
+	private static final Pattern AROUND_SLASH = Pattern.compile(" ?/ ?");
 
 	private UnitText() {
 	}
@@ -19,7 +23,7 @@ final class UnitText {
 			int superscript = SUPERSCRIPTS.indexOf(c);
 			b.append(superscript >= 0 ? PLAIN_DIGITS.substring(superscript, superscript + 1) : plain(c));
 		}
-		return b.toString().replaceAll("\\s+", " ").replaceAll(" ?/ ?", "/").strip();
+		return AROUND_SLASH.matcher(SPACES.matcher(b).replaceAll(" ")).replaceAll("/").strip();
 	}
 
 	private static String plain(char c) {

@@ -1,11 +1,12 @@
 package org.flexwright.quantity;
 
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The catalogue of units. Factors: SI and the exact definitions of the international yard and pound (1959), the US fluid
@@ -17,6 +18,8 @@ import java.util.Optional;
  */
 public final class Units {
 	private static final Map<QuantityKind, List<Unit>> CATALOGUE = UnitCatalogue.all();
+	private static final Map<QuantityKind, Map<String, Unit>> SPELLINGS = CATALOGUE.entrySet().stream()
+			.collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, e -> spellings(e.getValue())));
 
 	private Units() {
 	}
@@ -37,37 +40,41 @@ public final class Units {
 		if (kind == QuantityKind.MONEY) {
 			return UnitCatalogue.currency(wanted);
 		}
-		return match(kind, wanted, false).or(() -> match(kind, wanted, true));
+		return Optional.ofNullable(SPELLINGS.get(kind).get(wanted)).or(() -> inAnyCase(kind, wanted));
 	}
 
 	/** The kinds that have a unit of this spelling; empty when there is no such unit at all. */
 	public static List<QuantityKind> kindsWith(String text) {
 		List<QuantityKind> kinds = new ArrayList<>();
+		boolean blank = UnitText.normal(text).isEmpty();
 		for (QuantityKind kind : QuantityKind.values()) {
-			if (!UnitText.normal(text).isEmpty() && find(kind, text).isPresent()) {
+			if (!blank && find(kind, text).isPresent()) {
 				kinds.add(kind);
 			}
 		}
 		return kinds;
 	}
 
-	private static Optional<Unit> match(QuantityKind kind, String wanted, boolean anyCase) {
-		List<Unit> found = of(kind).stream().filter(u -> spelled(u.symbol(), wanted, anyCase) || u.aliases().stream().anyMatch(a -> spelled(a, wanted, anyCase)))
-				.toList();
+	private static Optional<Unit> inAnyCase(QuantityKind kind, String wanted) {
+		List<Unit> found = SPELLINGS.get(kind).entrySet().stream().filter(e -> sameButForCase(e.getKey(), wanted)).map(Map.Entry::getValue).distinct().toList();
 		return found.size() == 1 ? Optional.of(found.get(0)) : Optional.empty();
 	}
 
-	private static boolean spelled(String spelling, String wanted, boolean anyCase) {
-		String normal = UnitText.normal(spelling);
-		if (!anyCase) {
-			return normal.equals(wanted);
-		}
-		boolean milliOrMega = !normal.isEmpty() && !wanted.isEmpty() && normal.charAt(0) != wanted.charAt(0) && "mM".indexOf(normal.charAt(0)) >= 0;
-		return normal.equalsIgnoreCase(wanted) && !milliOrMega;
+	private static boolean sameButForCase(String spelling, String wanted) {
+		boolean milliOrMega = !spelling.isEmpty() && !wanted.isEmpty() && spelling.charAt(0) != wanted.charAt(0) && "mM".indexOf(spelling.charAt(0)) >= 0;
+		return spelling.equalsIgnoreCase(wanted) && !milliOrMega;
 	}
 
-	static Map<QuantityKind, List<Unit>> immutable(EnumMap<QuantityKind, List<Unit>> units) {
-		units.replaceAll((kind, list) -> List.copyOf(list));
-		return Collections.unmodifiableMap(units);
+	/** Normal spelling to unit. Two units of one kind with one spelling are a mistake in the catalogue. */
+	private static Map<String, Unit> spellings(List<Unit> units) {
+		Map<String, Unit> map = new HashMap<>();
+		for (Unit unit : units) {
+			for (String spelling : Stream.concat(Stream.of(unit.symbol()), unit.aliases().stream()).map(UnitText::normal).distinct().toList()) {
+				if (map.put(spelling, unit) != null) {
+					throw new IllegalStateException(unit.kind() + " has two units spelled \"" + spelling + "\"");
+				}
+			}
+		}
+		return Map.copyOf(map);
 	}
 }
