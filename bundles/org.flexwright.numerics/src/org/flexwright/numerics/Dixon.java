@@ -7,7 +7,7 @@ import org.hipparchus.distribution.continuous.NormalDistribution;
 
 /**
  * Dixon's test r10 for one outlier in 3 to 10 values: Q = gap / range (Dixon 1950; two-sided critical values of Rorabacher
- * 1991, Anal. Chem. 63, 139, Table 2). Other tables use other ratios from 8 values up and do not fit this one.
+ * 1991, Anal. Chem. 63, 139; those for 90 and 99 % from copies of its table). Other tables use other ratios from 8 values up and do not fit this one.
  */
 public final class Dixon {
 	private static final int FEWEST = 3;
@@ -64,7 +64,8 @@ public final class Dixon {
 	}
 
 	/**
-	 * The critical value computed from the distribution of r10 for normal values: the published one without its rounding.
+	 * The critical value computed from the distribution of r10 for normal values. The published table, which tests by other
+	 * hands use, is off from it by up to 0.003, and by 0.005 for four values at 99 %.
 	 *
 	 * @param n     how many values, 3 or more
 	 * @param alpha two-sided significance

@@ -69,7 +69,6 @@ public final class LeastSquares {
 		double[] scale = columnScales(design);
 		RealMatrix x = new Array2DRowRealMatrix(design.length, design[0].length);
 		for (int i = 0; i < design.length; i++) {
-			Require.sameLength(design[i].length, scale.length, "columns in every row");
 			for (int j = 0; j < scale.length; j++) {
 				x.setEntry(i, j, design[i][j] / scale[j]);
 			}
@@ -96,6 +95,7 @@ public final class LeastSquares {
 		double[] scale = new double[design[0].length];
 		for (double[] row : design) {
 			Require.finite(row, "row");
+			Require.sameLength(row.length, scale.length, "columns in every row");
 			for (int j = 0; j < scale.length; j++) {
 				scale[j] = Math.hypot(scale[j], row[j]);
 			}
