@@ -141,4 +141,27 @@ class WeighAdviceTest {
     void anEmptyStepSaysSo() {
         assertEquals("Nothing is planned to be weighed.", WeighAdvice.of(step(WeighStep.ID, null)).sentence().text());
     }
+
+    @Test
+    void withoutPlannedGramsTheyFollowFromThePartsToMake() {
+        WeighDetails details = byVolume();
+        details.setPartCount(3);
+        details.setPartVolume(12.0);
+        details.setExtra(15.0);
+        Step step = step(WeighStep.ID, details, use(COMPONENT_A, null), use(COMPONENT_B, null));
+        WeighAdvice advice = WeighAdvice.of(step);
+        assertEquals(22.88, advice.targets().get(0).now(), 0.005);
+        assertEquals(21.57, advice.targets().get(1).now(), 0.005);
+    }
+
+    @Test
+    void theLinesOfTheStepCarryTargetDeviationAndAddition() {
+        var lines = new WeighStep().advice(dome(new double[] { 24.88 }, new double[] { 21.57 }), null);
+        var names = lines.stream().map(l -> l.name()).toList();
+        assertEquals(java.util.List.of("targetA", "targetB", "ratio", "trueRatio", "deviation", "addB"), names);
+        assertEquals(1.89, lines.get(5).value().likely(), 0.005);
+        assertEquals(org.flexwright.core.find.Severity.STOP, lines.get(4).remark().severity());
+        var before = new WeighStep().advice(dome(new double[] { 24.88 }, new double[0]), null);
+        assertEquals("Weigh 23.46 g of B.", before.get(1).remark().message().text());
+    }
 }

@@ -18,7 +18,8 @@ import org.flexwright.model.Step;
 
 /**
  * What to weigh next in a weighing step, from what stands in it now. Once one component is weighed the other follows it; when both are, the
- * short one gets an addition, never a negative one; everything else follows the total of A and B.
+ * short one gets an addition, never a negative one; everything else follows the total of A and B. Where no grams are planned, they follow from
+ * the parts to make, as far as the details say enough.
  *
  * @param targets    every use of the step with its target now, in order
  * @param ratio      planned ratio by weight; null when none can be told
@@ -55,8 +56,9 @@ public record WeighAdvice(List<Target> targets, WeightRatio ratio, Weighed weigh
     /** The advice for a step of kind {@code mixing.weigh}, with or without details. */
     public static WeighAdvice of(Step step) {
         WeighDetails details = step.getDetails() instanceof WeighDetails d ? d : null;
-        Sums a = Sums.of(step, PartRole.COMPONENT_A);
-        Sums b = Sums.of(step, PartRole.COMPONENT_B);
+        Optional<BatchPlan> batch = BatchPlan.of(details);
+        Sums a = Sums.of(step, PartRole.COMPONENT_A, batch.map(BatchPlan::gramsA));
+        Sums b = Sums.of(step, PartRole.COMPONENT_B, batch.map(BatchPlan::gramsB));
         WeightRatio ratio = PlannedRatio.of(details, a.planned(), b.planned()).orElse(null);
         Weighed weighed = ratio == null || !a.isWeighed() || !b.isWeighed() ? null : new Weighed(ratio, a.weighed(), b.weighed());
         double limit = details == null || details.getOwnLimit() == null ? USUAL_LIMIT : details.getOwnLimit() / 100;
@@ -69,9 +71,10 @@ public record WeighAdvice(List<Target> targets, WeightRatio ratio, Weighed weigh
 
     /** Planned and weighed grams of a role; null where nothing is known. */
     private record Sums(Double planned, Double weighed) {
-        static Sums of(Step step, PartRole role) {
+        static Sums of(Step step, PartRole role, Optional<Double> batch) {
             List<MaterialUse> uses = step.getUses().stream().filter(u -> u.getRole() == role).toList();
-            return new Sums(sum(uses.stream().map(MaterialUse::getPlanned).toList()), sum(uses.stream().map(Mixtures::grams).toList()));
+            Double planned = sum(uses.stream().map(MaterialUse::getPlanned).toList());
+            return new Sums(planned == null ? batch.orElse(null) : planned, sum(uses.stream().map(Mixtures::grams).toList()));
         }
 
         boolean isWeighed() {

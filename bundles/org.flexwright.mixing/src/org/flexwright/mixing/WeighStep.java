@@ -6,6 +6,7 @@ import java.util.List;
 import org.eclipse.emf.ecore.EClass;
 import org.flexwright.core.Source;
 import org.flexwright.core.process.HazardPrompt;
+import org.flexwright.core.process.StepAdvice;
 import org.flexwright.core.process.StepKind;
 import org.flexwright.mixing.data.MixingDataPackage;
 import org.flexwright.model.PartRole;
@@ -47,5 +48,10 @@ public final class WeighStep implements StepKind {
             prompts.add(new HazardPrompt("mixing.dust", Say.PROMPT_DUST.with(), Say.PROMPT_DUST_CONTROL.with(), Source.commonPractice(), true));
         }
         return prompts;
+    }
+
+    @Override
+    public List<StepAdvice> advice(Step step, Trial trial) {
+        return WeighAdviceLines.of(WeighAdvice.of(step));
     }
 }
