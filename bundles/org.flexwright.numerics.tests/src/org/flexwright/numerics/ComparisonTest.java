@@ -53,6 +53,9 @@ class ComparisonTest {
 		assertEquals(0.05, FisherF.upper(FisherF.quantile(0.95, 3, 12), 3, 12), 1e-9);
 		assertEquals(3.4903, FisherF.quantile(0.95, 3, 12), 5e-5); // F tables
 		assertEquals(1, FisherF.upper(0, 3, 12));
+		// two degrees of freedom above the line have the closed form (1 + 2 f / df2)^(-df2 / 2)
+		double small = Math.pow(1 + 2 * 1e4 / 10, -5);
+		assertEquals(small, FisherF.upper(1e4, 2, 10), 1e-10 * small);
 	}
 
 	@Test

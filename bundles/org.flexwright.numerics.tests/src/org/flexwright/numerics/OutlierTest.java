@@ -14,7 +14,7 @@ class OutlierTest {
 	@CsvSource({ "P90, 0.10", "P95, 0.05", "P99, 0.01" })
 	void theTableIsNearTheDistribution(Dixon.Confidence confidence, double alpha) {
 		for (int n = 3; n <= 10; n++) {
-			// the table in use was interpolated in the 1950s: seen against the distribution it is off by up to 0.0027, and by 0.0053 for four values at 99 %
+			// against the computed distribution the published table is off by up to 0.0027, and by 0.0053 for four values at 99 %
 			double allowed = n == 4 && confidence == Dixon.Confidence.P99 ? 0.0054 : 0.0028;
 			assertEquals(Dixon.computedCritical(n, alpha), Dixon.critical(n, confidence), allowed, "n " + n);
 		}

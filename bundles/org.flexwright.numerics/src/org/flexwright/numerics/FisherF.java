@@ -16,7 +16,9 @@ public final class FisherF {
 	 */
 	public static double upper(double f, double df1, double df2) {
 		Require.notNegative(f, "ratio");
-		return 1 - new FDistribution(Require.positive(df1, "degrees of freedom"), Require.positive(df2, "degrees of freedom")).cumulativeProbability(f);
+		Require.positive(df1, "degrees of freedom");
+		Require.positive(df2, "degrees of freedom");
+		return f == 0 ? 1 : new FDistribution(df2, df1).cumulativeProbability(1 / f); // the lower tail of the inverse ratio keeps the digits of a small share
 	}
 
 	/** The value below which the share p lies. */
