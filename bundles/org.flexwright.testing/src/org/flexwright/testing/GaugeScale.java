@@ -47,6 +47,11 @@ public enum GaugeScale {
         return symbol;
     }
 
+    @Override
+    public String toString() {
+        return symbol;
+    }
+
     /** Spring force in N at a reading of 0 to 100. */
     public double springForce(double reading) {
         return forceAtZero + forcePerPoint * reading;

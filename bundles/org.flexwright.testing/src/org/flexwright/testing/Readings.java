@@ -1,8 +1,10 @@
 package org.flexwright.testing;
 
+import java.util.Locale;
 import java.util.Objects;
 
 import org.flexwright.core.Message;
+import org.flexwright.core.Rounded;
 
 /** Which property a durometer reading belongs to. Reading entry asks this before it stores anything. */
 public final class Readings {
@@ -37,15 +39,15 @@ public final class Readings {
         HardnessReading.Kind kind = HardnessReading.kindOf(scale, thickness, curved);
         Message note = switch (kind) {
             case MATERIAL -> null;
-            case UNKNOWN -> Message.of(Readings.class, "thickness-missing", HardnessReading.neededThickness(scale));
-            case APPARENT -> curved ? Message.of(Readings.class, "curved") : Message.of(Readings.class, "thin", thickness, HardnessReading.neededThickness(scale));
+            case UNKNOWN -> Say.message("kept.thickness-missing", mm(HardnessReading.neededThickness(scale)));
+            case APPARENT -> curved ? Say.message("kept.curved") : Say.message("kept.thin", mm(thickness), mm(HardnessReading.neededThickness(scale)));
         };
         return new Chosen(kind == HardnessReading.Kind.APPARENT ? apparentProperty(scale) : materialProperty(scale), kind, note);
     }
 
     /** Whether the words of a spot say that it is curved; the word "curved" in them does. */
     public static boolean curvedSpot(String spot) {
-        return spot != null && spot.toLowerCase(java.util.Locale.ROOT).matches(".*\\bcurved\\b.*");
+        return spot != null && spot.toLowerCase(Locale.ROOT).matches(".*\\bcurved\\b.*");
     }
 
     /** The scale whose hardness of the material that property is; null for any other property. */
@@ -61,6 +63,10 @@ public final class Readings {
     /** Whether that property is read with a durometer, apparent or not. */
     public static boolean durometer(String property) {
         return scaleOf(property) != null || property != null && property.startsWith(TestingProperties.APPARENT_HARDNESS);
+    }
+
+    private static String mm(double value) {
+        return Rounded.text(value, "mm");
     }
 
     private static String materialProperty(GaugeScale scale) {

@@ -14,8 +14,8 @@ final class Words {
         return spaced.isEmpty() ? spaced : Character.toUpperCase(spaced.charAt(0)) + spaced.substring(1);
     }
 
-    /** {@code VERY_SOFT} becomes "very soft". */
+    /** {@code VERY_SOFT} becomes "very soft"; a sign of one or two letters, such as a scale's, stays as it is. */
     static String ofConstant(String name) {
-        return name.toLowerCase(Locale.ROOT).replace('_', ' ');
+        return name.length() <= 2 ? name : name.toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }

@@ -145,6 +145,11 @@ public enum DurometerStandard {
         return designation;
     }
 
+    @Override
+    public String toString() {
+        return designation;
+    }
+
     /** Whether the standard has that scale. */
     public boolean covers(GaugeScale scale) {
         return scales.contains(scale);

@@ -32,6 +32,11 @@ public enum Dumbbell {
         return designation;
     }
 
+    @Override
+    public String toString() {
+        return designation;
+    }
+
     /** Width of the narrow part in mm. */
     public double width() {
         return width;
