@@ -1,0 +1,60 @@
+package org.flexwright.core.verdict;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+
+import org.flexwright.core.property.PropertyDef.Condition;
+import org.flexwright.model.Instrument;
+
+/**
+ * What one part says about a property: the median of its readings. Numbers are in the property's canonical unit.
+ *
+ * @param part        code of the part
+ * @param partId      id of the part
+ * @param readings    how many readings count; readings left out with a reason do not
+ * @param low         lower bound of the median; equal to {@code high} unless readings are bounds; NaN when nothing was read
+ * @param high        upper bound of the median; may be infinite
+ * @param yes         of a yes/no property: how many readings say yes
+ * @param no          of a yes/no property: how many readings say no
+ * @param failed      true when the part failed: absent from means, counts as no
+ * @param differs     conditions in which what was read differs from what is asked for; then it does not count
+ * @param instruments the gauges it was read with
+ */
+public record PartValue(String part, String partId, int readings, double low, double high, int yes, int no, boolean failed,
+        Set<Condition> differs, List<Instrument> instruments) {
+    public PartValue {
+        Objects.requireNonNull(part, "part");
+        Objects.requireNonNull(partId, "partId");
+        differs = Set.copyOf(differs);
+        instruments = List.copyOf(instruments);
+        if (low > high) {
+            throw new IllegalArgumentException("The bounds of a part's value are the wrong way round: " + low + ", " + high + ".");
+        }
+    }
+
+    /** A part whose value is known exactly as read; for tests and for values that come from elsewhere. */
+    public static PartValue of(String part, double value) {
+        return new PartValue(part, part, 1, value, value, 0, 0, false, Set.of(), List.of());
+    }
+
+    /** True when there is a number or a bound. */
+    public boolean hasNumber() {
+        return !Double.isNaN(low);
+    }
+
+    /** True when only a bound is known. */
+    public boolean censored() {
+        return hasNumber() && low < high;
+    }
+
+    /** The value; NaN when there is none or only a bound. */
+    public double value() {
+        return low == high ? low : Double.NaN;
+    }
+
+    /** True when it was read under other conditions than asked for. */
+    public boolean notComparable() {
+        return !differs.isEmpty();
+    }
+}

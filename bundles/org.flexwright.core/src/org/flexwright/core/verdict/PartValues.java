@@ -1,0 +1,142 @@
+package org.flexwright.core.verdict;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Set;
+
+import org.flexwright.core.property.PropertyDef;
+import org.flexwright.core.property.PropertyDef.Condition;
+import org.flexwright.model.Censoring;
+import org.flexwright.model.Instrument;
+import org.flexwright.model.Knowledge;
+import org.flexwright.model.Measurement;
+import org.flexwright.model.PropertyKey;
+import org.flexwright.model.Reading;
+import org.flexwright.model.Specimen;
+import org.flexwright.model.Trial;
+import org.flexwright.numerics.Descriptive;
+
+/** Values of parts from their readings. Readings left out with a reason, and what was estimated instead of measured, do not count. */
+public final class PartValues {
+    /** Dwell times closer than this, in seconds, are the same. */
+    private static final double SAME_DWELL = 1e-6;
+
+    private PartValues() {
+    }
+
+    /** One value for each part that failed or was read for this property; {@code key} is what is asked for. */
+    public static List<PartValue> of(Trial trial, PropertyKey key, PropertyDef property) {
+        return of(trial.getParts(), key, property);
+    }
+
+    /** The same for any pieces, such as a reference part. */
+    public static List<PartValue> of(Collection<? extends Specimen> pieces, PropertyKey key, PropertyDef property) {
+        return pieces.stream().map(p -> of(p, key, property)).filter(Objects::nonNull).toList();
+    }
+
+    /** The value of one piece; null when it neither failed nor was read for this property. */
+    public static PartValue of(Specimen piece, PropertyKey key, PropertyDef property) {
+        List<Measurement> read = piece.getMeasurements().stream().filter(m -> isOf(m, property) && !counting(m, property).isEmpty()).toList();
+        if (read.isEmpty()) {
+            return piece.isFailed() ? new PartValue(code(piece), id(piece), 0, Double.NaN, Double.NaN, 0, 0, true, Set.of(), List.of()) : null;
+        }
+        List<Measurement> asked = read.stream().filter(m -> differences(key, m.getKey(), property).isEmpty()).toList();
+        Set<Condition> differs = EnumSet.noneOf(Condition.class);
+        if (asked.isEmpty()) {
+            read.forEach(m -> differs.addAll(differences(key, m.getKey(), property)));
+        }
+        return valueOf(piece, asked.isEmpty() ? read : asked, differs, property);
+    }
+
+    private static boolean isOf(Measurement measurement, PropertyDef property) {
+        return measurement.getKey() != null && property.id().equals(measurement.getKey().getProperty()) && measurement.getKnowledge() == Knowledge.MEASURED;
+    }
+
+    private static List<Reading> counting(Measurement measurement, PropertyDef property) {
+        return measurement.getReadings().stream().filter(r -> r.getLeftOut() == null || r.getLeftOut().isBlank())
+                .filter(r -> property.yesNo() ? r.getYes() != null : r.getValue() != null).toList();
+    }
+
+    private static PartValue valueOf(Specimen piece, List<Measurement> measurements, Set<Condition> differs, PropertyDef property) {
+        List<Reading> readings = measurements.stream().flatMap(m -> counting(m, property).stream()).toList();
+        List<Instrument> instruments = measurements.stream().map(Measurement::getInstrument).filter(Objects::nonNull).distinct().toList();
+        if (property.yesNo()) {
+            int yes = (int) readings.stream().filter(Reading::getYes).count();
+            return new PartValue(code(piece), id(piece), readings.size(), Double.NaN, Double.NaN, yes, readings.size() - yes, piece.isFailed(), differs, instruments);
+        }
+        double low = median(readings.stream().mapToDouble(r -> r.getCensoring() == Censoring.LESS_THAN ? Double.NEGATIVE_INFINITY : r.getValue()).toArray());
+        double high = median(readings.stream().mapToDouble(r -> r.getCensoring() == Censoring.MORE_THAN ? Double.POSITIVE_INFINITY : r.getValue()).toArray());
+        return new PartValue(code(piece), id(piece), readings.size(), low, high, 0, 0, piece.isFailed(), differs, instruments);
+    }
+
+    /** The median of bounds: the median of the lower ends and of the upper ends enclose the median of the values. */
+    private static double median(double[] values) {
+        if (Arrays.stream(values).allMatch(Double::isFinite)) {
+            return Descriptive.median(values);
+        }
+        double[] sorted = values.clone();
+        Arrays.sort(sorted);
+        int middle = sorted.length / 2;
+        return sorted.length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
+    }
+
+    /** Conditions that matter for the property and in which two keys differ; a condition given in one and not in the other differs. */
+    public static Set<Condition> differences(PropertyKey asked, PropertyKey read, PropertyDef property) {
+        EnumSet<Condition> differs = EnumSet.noneOf(Condition.class);
+        for (Condition condition : property.comparedBy()) {
+            boolean same = switch (condition) {
+                case PIECE -> asked.getPieceKind() == read.getPieceKind();
+                case SPOT -> plain(asked.getSpot()).equals(plain(read.getSpot()));
+                case SUPPORT -> plain(asked.getSupport()).equals(plain(read.getSupport()));
+                case DWELL -> sameDwell(asked.getDwell(), read.getDwell());
+            };
+            if (!same) {
+                differs.add(condition);
+            }
+        }
+        return differs;
+    }
+
+    private static boolean sameDwell(Double one, Double other) {
+        return one == null || other == null ? one == other : Math.abs(one - other) < SAME_DWELL;
+    }
+
+    private static String plain(String words) {
+        return words == null ? "" : words.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
+    }
+
+    private static String code(Specimen piece) {
+        return piece.getCode() == null ? id(piece) : piece.getCode();
+    }
+
+    private static String id(Specimen piece) {
+        return piece.getId() == null ? "" : piece.getId();
+    }
+
+    /** The spread of single parts, pooled over trials made alike; null when no trial has two parts with a number. */
+    public static KnownSpread pooledSpread(List<List<PartValue>> trials, String name) {
+        double squares = 0;
+        double df = 0;
+        for (List<PartValue> trial : trials) {
+            double[] values = numbers(trial);
+            if (values.length >= 2) {
+                double sd = Descriptive.standardDeviation(values).orElseThrow();
+                squares += sd * sd * (values.length - 1);
+                df += values.length - 1;
+            }
+        }
+        return df == 0 ? null : new KnownSpread(Math.sqrt(squares / df), df, name);
+    }
+
+    /** The plain numbers among the values of parts that count. */
+    static double[] numbers(List<PartValue> parts) {
+        List<Double> numbers = new ArrayList<>();
+        parts.stream().filter(p -> !p.failed() && !p.notComparable() && p.hasNumber() && !p.censored()).forEach(p -> numbers.add(p.value()));
+        return numbers.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+}
