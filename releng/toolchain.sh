@@ -107,6 +107,11 @@ need_xvfb() {
     fail "The tests of the window need a display of their own: install the package xvfb."
 }
 
+# Removes what earlier builds made: classes, reports and products of deleted sources must not come back
+clean_output() {
+    rm -rf "$top"/bundles/*/target "$top"/features/*/target "$top"/releng/{acceptance,check,codegen,products,ui-harness}/target
+}
+
 # run_maven LOG ARGUMENT...: runs Maven from the top folder, all it prints goes to the log
 run_maven() {
     local log=$1 options=${MAVEN_OPTS:-}
