@@ -1,0 +1,83 @@
+package org.flexwright.filament;
+
+import java.util.List;
+
+import org.flexwright.core.Estimate;
+import org.flexwright.core.Message;
+import org.flexwright.core.Rounded;
+import org.flexwright.core.Source;
+import org.flexwright.core.calc.Calculation;
+import org.flexwright.core.calc.CalculationInfo;
+import org.flexwright.core.calc.Field;
+import org.flexwright.core.calc.Outcome;
+import org.flexwright.core.find.Remark;
+import org.flexwright.core.find.Severity;
+import org.flexwright.quantity.QuantityKind;
+import org.osgi.service.component.annotations.Component;
+
+/** Push that a free strand carries. */
+@Component(service = Calculation.class)
+public final class BucklingCalculation implements Calculation<BucklingCalculation.Inputs, BucklingCalculation.Results> {
+    /** Id of this calculation. */
+    public static final String ID = "filament.buckling";
+
+    private static final CalculationInfo INFO = new CalculationInfo(ID, "Buckling of a free strand", 1,
+            "Push at which a straight strand between drive wheel and guide buckles, F = pi^2 E I / (K L)^2 with I = pi d^4 / 64, for ends between held "
+                    + "fast (K 0.5) and free to turn (K 1).",
+            Source.derived("Euler's column, textbook"),
+            "Slender strands only, K L / (d / 4) above about pi sqrt(E / stress limit): short soft strands are crushed first. Bent or worn strands "
+                    + "buckle earlier.");
+
+    /** Inputs. */
+    public record Inputs(
+            @Field(label = "Strand diameter", kind = QuantityKind.LENGTH, unit = "mm", min = 0, minOpen = true, max = 10, def = "1.75 mm", help = "Mean of several places.") double diameter,
+            @Field(label = "Modulus", kind = QuantityKind.STRESS, unit = "MPa", min = 0, minOpen = true, max = 10000, def = "12 MPa", help = "At small strain, cold.") double modulus,
+            @Field(label = "Free length", kind = QuantityKind.LENGTH, unit = "mm", min = 0, minOpen = true, max = 2000, def = "10 mm", help = "Between drive wheel and guide.") double freeLength,
+            @Field(label = "How the ends are held, K", min = 0.5, max = 2, def = "0.7", help = "0.5 both fast, 0.7 one fast and one free to turn, 1 both free to turn, 2 one end wholly free.") double lengthFactor,
+            @Field(label = "Push needed", kind = QuantityKind.FORCE, unit = "N", min = 0, optional = true, help = "From the nozzle calculation or measured.") Double push) {
+    }
+
+    /** Results. */
+    public record Results(@Field(label = "Buckles at", kind = QuantityKind.FORCE, unit = "N", help = "With ends as chosen.") double force,
+            @Field(label = "Between, by the ends", kind = QuantityKind.FORCE, unit = "N", help = "From both ends free to turn to both held fast.") Estimate band,
+            @Field(label = "Pressure it stands for", kind = QuantityKind.STRESS, unit = "MPa", help = "That push over the cross-section.") double pressure,
+            @Field(label = "Slenderness", help = "K L over a quarter of the diameter.") double slenderness,
+            @Field(label = "Second moment of area (mm4)", help = "Of the cross-section.") double inertia) {
+    }
+
+    @Override
+    public CalculationInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public Class<Inputs> inputType() {
+        return Inputs.class;
+    }
+
+    @Override
+    public Class<Results> resultType() {
+        return Results.class;
+    }
+
+    @Override
+    public Outcome<Results> run(Inputs in) {
+        Strand strand = new Strand(in.diameter());
+        double force = strand.bucklingForce(in.modulus(), in.freeLength(), in.lengthFactor());
+        double fixed = strand.bucklingForce(in.modulus(), in.freeLength(), Strand.BOTH_ENDS_FIXED);
+        double pinned = strand.bucklingForce(in.modulus(), in.freeLength(), Strand.BOTH_ENDS_PINNED);
+        Estimate band = new Estimate(pinned, Math.min(fixed, Math.max(pinned, force)), fixed, INFO.source());
+        return Outcome.done(new Results(force, band, force / strand.area(), strand.slenderness(in.freeLength(), in.lengthFactor()), strand.inertia()),
+                remarks(in.push(), band));
+    }
+
+    private static List<Remark> remarks(Double push, Estimate band) {
+        if (push == null || push <= band.low()) {
+            return List.of();
+        }
+        boolean surely = push > band.high();
+        return List.of(new Remark(surely ? Severity.STOP : Severity.CAUTION, Message.of(BucklingCalculation.class,
+                surely ? "buckling.surely" : "buckling.perhaps", Rounded.text(push, "N"), Rounded.text(surely ? band.high() : band.low(), "N")),
+                INFO.source()));
+    }
+}
