@@ -21,7 +21,7 @@ public final class ClampCalculation implements Calculation<ClampCalculation.Inpu
 
     /** Inputs. */
     public record Inputs(
-            @Field(label = "Pressure in the mould", kind = QuantityKind.PRESSURE_GAUGE, unit = "kPa gauge", min = 0, minOpen = true, max = 5000, def = "50 kPa", help = "Highest while filling, above the surrounding air.") double pressure,
+            @Field(label = "Pressure in the mould", kind = QuantityKind.PRESSURE_GAUGE, unit = "kPa gauge", min = 0, minOpen = true, max = 5000, def = "50 kPa gauge", help = "Highest while filling, above the surrounding air.") double pressure,
             @Field(label = "Area along the pull", kind = QuantityKind.AREA, unit = "cm2", min = 0, minOpen = true, max = 10000, def = "20 cm2", help = "Shadow of all cavities and runners on the parting plane.") double area,
             @Field(label = "Margin", min = 1, max = 10, def = "1.5", help = "Clamp force divided by opening force; 1.5 is common practice.") double margin) {
     }

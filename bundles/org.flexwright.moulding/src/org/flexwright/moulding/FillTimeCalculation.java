@@ -37,7 +37,7 @@ public final class FillTimeCalculation implements Calculation<FillTimeCalculatio
             @Field(label = "Viscosity at the start", kind = QuantityKind.VISCOSITY, unit = "Pa s", min = 0, minOpen = true, max = 10000, def = "2 Pa s", help = "Of the mix when filling starts.") double viscosity,
             @Field(label = "Working time left", kind = QuantityKind.DURATION, unit = "s", min = 0, minOpen = true, max = 86400, def = "3.5 min", help = "From the start of filling to the end of the working time.") double workingTime,
             @Field(label = "Thickens by then", min = 1, minOpen = true, max = 1000, def = "2", help = "How many times thicker the mix is by then, as the sheet defines it; 2 for doubling.") double growth,
-            @Field(label = "Pressure", kind = QuantityKind.PRESSURE_GAUGE, unit = "kPa gauge", min = 0, minOpen = true, max = 1000, def = "100 kPa", help = "Above the surrounding air.") double pressure,
+            @Field(label = "Pressure", kind = QuantityKind.PRESSURE_GAUGE, unit = "kPa gauge", min = 0, minOpen = true, max = 1000, def = "100 kPa gauge", help = "Above the surrounding air.") double pressure,
             @Field(label = "Gate radius", kind = QuantityKind.LENGTH, unit = "mm", min = 0, minOpen = true, max = 100, def = "1 mm", help = "Half the bore.") double radius,
             @Field(label = "Gate length", kind = QuantityKind.LENGTH, unit = "mm", min = 0, minOpen = true, max = 2000, def = "10 mm", help = "In the direction of flow.") double length,
             @Field(label = "Also show the volume after", kind = QuantityKind.DURATION, unit = "s", min = 0, max = 86400, def = "60 s", optional = true, help = "A time from the start of filling.") Double after) {

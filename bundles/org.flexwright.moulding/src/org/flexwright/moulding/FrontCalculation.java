@@ -35,7 +35,7 @@ public final class FrontCalculation implements Calculation<FrontCalculation.Inpu
     public record Inputs(
             @Field(label = "Channel", def = "bore", help = "Round bore, or slot much wider than high.") Shape shape,
             @Field(label = "Radius or slot height", kind = QuantityKind.LENGTH, unit = "mm", min = 0, minOpen = true, max = 100, def = "1 mm", help = "Radius of a bore; full height of a slot.") double size,
-            @Field(label = "Pressure at the inlet", kind = QuantityKind.PRESSURE_GAUGE, unit = "kPa gauge", min = 0, minOpen = true, max = 1000, def = "50 kPa", help = "Above the air in the cavity.") double pressure,
+            @Field(label = "Pressure at the inlet", kind = QuantityKind.PRESSURE_GAUGE, unit = "kPa gauge", min = 0, minOpen = true, max = 1000, def = "50 kPa gauge", help = "Above the air in the cavity.") double pressure,
             @Field(label = "Viscosity at the start", kind = QuantityKind.VISCOSITY, unit = "Pa s", min = 0, minOpen = true, max = 10000, def = "2 Pa s", help = "Of the mix when it enters.") double viscosity,
             @Field(label = "Working time left", kind = QuantityKind.DURATION, unit = "s", min = 0, minOpen = true, max = 86400, def = "3.5 min", help = "From then to the end of the working time.") double workingTime,
             @Field(label = "Thickens by then", min = 1, minOpen = true, max = 1000, def = "2", help = "How many times thicker the mix is by then.") double growth,

@@ -38,7 +38,7 @@ public final class VentCalculation implements Calculation<VentCalculation.Inputs
             @Field(label = "Vent length", kind = QuantityKind.LENGTH, unit = "mm", min = 0, minOpen = true, max = 500, def = "3 mm", help = "In the direction of flow.") double length,
             @Field(label = "Filling speed", kind = QuantityKind.FLOW, unit = "cm3/s", min = 0, minOpen = true, max = 1000, def = "1 cm3/s", help = "Air must leave as fast as mix comes in.") double flow,
             @Field(label = "Viscosity of the mix", kind = QuantityKind.VISCOSITY, unit = "Pa s", min = 0, minOpen = true, max = 10000, def = "2 Pa s", help = "When it reaches the vent.") double viscosity,
-            @Field(label = "Pressure of the mix", kind = QuantityKind.PRESSURE_GAUGE, unit = "kPa gauge", min = 0, max = 1000, def = "50 kPa", help = "On a bubble that found no vent, above the surrounding air.") double pressure,
+            @Field(label = "Pressure of the mix", kind = QuantityKind.PRESSURE_GAUGE, unit = "kPa gauge", min = 0, max = 1000, def = "50 kPa gauge", help = "On a bubble that found no vent, above the surrounding air.") double pressure,
             @Field(label = "Surrounding air", kind = QuantityKind.PRESSURE_ABSOLUTE, unit = "kPa", min = 0, minOpen = true, max = 200, def = "101.325 kPa", help = "Absolute pressure of the air before filling; low when the mould is under vacuum.") double air) {
     }
 
