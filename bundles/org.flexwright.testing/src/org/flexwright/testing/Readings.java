@@ -52,20 +52,26 @@ public final class Readings {
 
     /** The scale whose hardness of the material that property is; null for any other property. */
     public static GaugeScale scaleOf(String property) {
+        GaugeScale gauge = gaugeOf(property);
+        return gauge != null && property.equals(materialProperty(gauge)) ? gauge : null;
+    }
+
+    /** The scale of the gauge a property is read with, apparent or not; null for any other property. */
+    public static GaugeScale gaugeOf(String property) {
         return switch (property == null ? "" : property) {
-            case TestingProperties.SHORE_A -> GaugeScale.A;
-            case TestingProperties.SHORE_D -> GaugeScale.D;
-            case TestingProperties.SHORE_00 -> GaugeScale.SHORE_00;
+            case TestingProperties.SHORE_A, TestingProperties.APPARENT_HARDNESS -> GaugeScale.A;
+            case TestingProperties.SHORE_D, TestingProperties.APPARENT_HARDNESS_D -> GaugeScale.D;
+            case TestingProperties.SHORE_00, TestingProperties.APPARENT_HARDNESS_00 -> GaugeScale.SHORE_00;
             default -> null;
         };
     }
 
     /** Whether that property is read with a durometer, apparent or not. */
     public static boolean durometer(String property) {
-        return scaleOf(property) != null || property != null && property.startsWith(TestingProperties.APPARENT_HARDNESS);
+        return gaugeOf(property) != null;
     }
 
-    private static String mm(double value) {
+    static String mm(double value) {
         return Rounded.text(value, "mm");
     }
 

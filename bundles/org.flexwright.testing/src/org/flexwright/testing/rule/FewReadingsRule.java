@@ -1,0 +1,56 @@
+package org.flexwright.testing.rule;
+
+import java.util.List;
+import java.util.function.Consumer;
+
+import org.flexwright.core.Rounded;
+import org.flexwright.core.find.Finding;
+import org.flexwright.core.find.FindingRule;
+import org.flexwright.core.find.Severity;
+import org.flexwright.model.MaterialGrade;
+import org.flexwright.model.Measurement;
+import org.flexwright.model.Project;
+import org.flexwright.model.Specimen;
+import org.flexwright.model.Trial;
+import org.flexwright.testing.hardness.DurometerStandard;
+import org.flexwright.testing.hardness.Requirement;
+import org.flexwright.testing.hardness.RubberKind;
+import org.osgi.service.component.annotations.Component;
+
+/** Too few durometer readings on a piece: three on a known material, five on an unknown one. */
+@Component(service = FindingRule.class)
+public final class FewReadingsRule extends ReadingRule {
+    /** Id of this rule. */
+    public static final String ID = "testing.few-readings";
+
+    @Override
+    public String id() {
+        return ID;
+    }
+
+    @Override
+    public String title() {
+        return "Too few durometer readings on a piece";
+    }
+
+    @Override
+    public void at(Project project, Trial trial, Specimen piece, Measurement measurement, Consumer<Finding> out) {
+        int count = Pieces.values(measurement).size();
+        Requirement needed = DurometerStandard.ISO_48_4.minReadings(known(trial) ? RubberKind.VULCANISED : RubberKind.UNKNOWN);
+        if (count == 0 || count >= needed.value()) {
+            return;
+        }
+        String key = count == 1 ? "few.one" : "few.some";
+        out.accept(finding(count == 1 ? Severity.CAUTION : Severity.NOTE, measurement, "readings", key, List.of("readings=" + Pieces.values(measurement)),
+                needed.source(), Pieces.name(trial, piece), count, Rounded.text(needed.value(), "")));
+    }
+
+    /** A material counts as known when a grade in the trial's steps names its family. */
+    private static boolean known(Trial trial) {
+        return trial != null && trial.getSteps().stream().flatMap(s -> s.getUses().stream()).map(u -> u.getGrade()).anyMatch(FewReadingsRule::hasFamily);
+    }
+
+    private static boolean hasFamily(MaterialGrade grade) {
+        return grade != null && grade.getFamily() != null && !grade.getFamily().isBlank();
+    }
+}
