@@ -59,9 +59,13 @@ need_jdk() {
     fail "Flexwright needs a JDK of release 21 or newer: install one (for example the package openjdk-21-jdk-headless, or a download of your choice) and point JAVA_HOME at it."
 }
 
-maven_is_recent() {
-    local version
-    version=$(JAVA_HOME=$jdk "$1" -v 2>/dev/null | sed -n 's/.*Apache Maven \([0-9.]*\).*/\1/p' | head -n 1)
+# Whether a Maven can run the build: 3.9 or newer, and not one of the distribution's, whose own choice of parts
+# keeps the build's extension from loading (seen with 3.9.9 of Debian 13)
+maven_fits() {
+    local told version
+    told=$(JAVA_HOME=$jdk "$1" -v 2>/dev/null)
+    version=$(sed -n 's/.*Apache Maven \([0-9.]*\).*/\1/p' <<<"$told" | head -n 1)
+    case $told in *'Maven home: /usr/share/'*) return 1 ;; esac
     case $version in 3.9.*|3.[1-9][0-9].*|[4-9].*) return 0 ;; *) return 1 ;; esac
 }
 
@@ -75,8 +79,8 @@ need_maven() {
         system=$(command -v mvn)
     fi
     maven=$system
-    maven_is_recent "$maven" && return
-    say "Fetching Maven $MAVEN_VERSION, as the installed one is older than 3.9."
+    maven_fits "$maven" && return
+    say "Fetching Maven $MAVEN_VERSION, as the installed one cannot run this build."
     mkdir -p "$cache"
     # not from the top folder: its Maven extension does not run in an old Maven
     (cd "$cache" && JAVA_HOME=$jdk "$system" -B -q org.apache.maven.plugins:maven-dependency-plugin:3.6.0:copy \
