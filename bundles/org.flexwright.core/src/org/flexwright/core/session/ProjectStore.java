@@ -1,43 +1,105 @@
 package org.flexwright.core.session;
 
+import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
+import java.util.Objects;
 
-/** Makes, opens and restores projects on disk. One a program. */
+import org.flexwright.core.Message;
+import org.flexwright.model.ModelFactory;
+import org.flexwright.model.Project;
+
+/** Makes, opens and restores projects on disk. */
 public final class ProjectStore {
-
     /** File name ending of a project's folder. */
     public static final String SUFFIX = ".flexwright";
+    /** Version of the file's layout this program writes. */
+    static final int FORMAT = 1;
+    /** Folders of a new project beside its main file. */
+    private static final List<String> FOLDERS = List.of("photos", "curves", Journal.FOLDER, KeptVersions.FOLDER);
+    private static final int LONGEST_NAME = 120;
 
     private final StoreContext context;
+    private final Disk disk;
 
     /** A store that works with what the context gives. */
     public ProjectStore(StoreContext context) {
-        this.context = context;
+        this(context, new RealDisk());
     }
 
-    /** Makes a new project; the folder's name ends in {@link #SUFFIX} and nothing is there yet. */
+    ProjectStore(StoreContext context, Disk disk) {
+        this.context = Objects.requireNonNull(context, "context");
+        this.disk = Objects.requireNonNull(disk, "disk");
+    }
+
+    /** Makes a new project; the folder's name ends in {@link #SUFFIX} and nothing is there yet. Throws {@link StoreException}. */
     public ProjectSession create(Path folder, String title) {
-        throw new UnsupportedOperationException(context.who());
+        Path place = folder.toAbsolutePath().normalize();
+        String name = place.getFileName() == null ? "" : place.getFileName().toString();
+        if (!name.endsWith(SUFFIX) || name.length() == SUFFIX.length() || name.length() > LONGEST_NAME
+                || name.chars().anyMatch(c -> c < ' ' || "<>:\"|?*\\".indexOf(c) >= 0)) {
+            throw failure(StoreException.Kind.NAME, "create.name", name, SUFFIX, LONGEST_NAME);
+        }
+        if (disk.exists(place)) {
+            throw failure(StoreException.Kind.EXISTS, "create.exists", place);
+        }
+        Instant now = context.clock().instant();
+        Project project = ModelFactory.eINSTANCE.createProject();
+        project.setId(Ids.fresh());
+        project.setTitle(title);
+        project.setCreatedAt(now);
+        project.setWrittenBy(context.program());
+        project.setFormatVersion(FORMAT);
+        byte[] bytes;
+        try {
+            bytes = ModelWriter.document(new Packages(context.packages()), project, 0);
+        } catch (XmlText.ForbiddenCharacterException e) {
+            throw failure(StoreException.Kind.NAME, "edit.character", e.code(), e.place());
+        }
+        try {
+            for (String sub : FOLDERS) {
+                disk.makeFolder(place.resolve(sub));
+            }
+            new ProjectFiles(disk, place).replace(bytes, now);
+        } catch (IOException | RuntimeException e) {
+            throw e instanceof StoreException s ? s : Failures.writing(disk, place, bytes.length, e);
+        }
+        return open(place);
     }
 
-    /** Opens a project for editing; read-only when it cannot be written, was written by a newer program or is open elsewhere. */
+    /**
+     * Opens a project for editing; read-only when it cannot be written, was written by a newer program or is open elsewhere, which
+     * {@link ProjectSession#readOnlyReason()} tells. Throws {@link StoreException} when it cannot be read.
+     */
     public ProjectSession open(Path folder) {
-        throw new UnsupportedOperationException();
+        return new ProjectSession(new Opening(context, disk, folder).open(true), context, disk);
     }
 
-    /** Opens a project to look at; makes no file and takes no lock. */
+    /** Opens a project to look at; makes no file and takes no lock. Throws {@link StoreException} when it cannot be read. */
     public ProjectSession openReadOnly(Path folder) {
-        throw new UnsupportedOperationException();
+        return new ProjectSession(new Opening(context, disk, folder).open(false), context, disk);
     }
 
     /** Earlier saved states, newest first. */
     public List<KeptVersion> kept(Path folder) {
-        throw new UnsupportedOperationException();
+        Path place = folder.toAbsolutePath().normalize();
+        try {
+            return new KeptVersions(disk, place).list();
+        } catch (IOException e) {
+            throw Failures.reading(place.resolve(KeptVersions.FOLDER), e);
+        }
     }
 
-    /** Makes an earlier state the project's state; the present one, with its unsaved edits, is kept first. The project must not be open. */
+    /**
+     * Makes an earlier state the project's state. The present one is kept first, with its unsaved edits, or as it is when it cannot be
+     * read. The project must not be open. Throws {@link StoreException}.
+     */
     public void restore(Path folder, KeptVersion version) {
-        throw new UnsupportedOperationException();
+        new Restoring(context, disk, folder.toAbsolutePath().normalize()).restore(version);
+    }
+
+    static StoreException failure(StoreException.Kind kind, String key, Object... args) {
+        return new StoreException(kind, Message.of(ProjectStore.class, key, args), null);
     }
 }

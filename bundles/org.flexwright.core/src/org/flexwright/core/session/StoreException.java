@@ -27,7 +27,9 @@ public final class StoreException extends RuntimeException {
         /** There is something at that place already. */
         EXISTS,
         /** The name cannot be a project's folder. */
-        NAME
+        NAME,
+        /** The disk reported a failure of another kind. */
+        FAILED
     }
 
     private final Kind kind;
