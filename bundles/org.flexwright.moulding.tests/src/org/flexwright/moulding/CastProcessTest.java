@@ -12,7 +12,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
+import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EPackage;
+import org.eclipse.emf.ecore.EcoreFactory;
+import org.eclipse.emf.ecore.EcorePackage;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.flexwright.core.Estimate;
 import org.flexwright.core.field.FieldDescriptor;
 import org.flexwright.core.field.FieldDescriptors;
@@ -59,10 +65,11 @@ class CastProcessTest {
     }
 
     @Test
-    void everyFactorIsAPlannedFeature() {
+    void everyOwnFactorIsAPlannedFeature() {
         for (ProcessKind.Factor factor : new CastProcess().factors()) {
-            FieldDescriptor field = field(factor.stepKind(), factor.feature());
-            assertEquals(FieldRole.PLANNED, field.role(), factor.id());
+            if (KINDS.containsKey(factor.stepKind())) {
+                assertEquals(FieldRole.PLANNED, field(factor.stepKind(), factor.feature()).role(), factor.id());
+            }
         }
     }
 
@@ -100,6 +107,24 @@ class CastProcessTest {
         assertEquals(22.9 * 0.03 + 21.6 * 0.04, line(plan, "Cost of material").likely(), 1e-9);
         weigh.getUses().get(0).getLot().setPrice(null);
         assertTrue(new CastProcess().estimate(plan).stream().noneMatch(l -> l.label().equals("Cost of material")));
+    }
+
+    /** Stands for the details of the curing plugin, which this bundle does not know. */
+    @Test
+    void thePlannedCureIsReadByItsName() {
+        EAttribute hours = EcoreFactory.eINSTANCE.createEAttribute();
+        hours.setName("plannedHours");
+        hours.setEType(EcorePackage.Literals.EDOUBLE_OBJECT);
+        EClass type = EcoreFactory.eINSTANCE.createEClass();
+        type.setName("Cure");
+        type.getEStructuralFeatures().add(hours);
+        EPackage cures = EcoreFactory.eINSTANCE.createEPackage();
+        cures.getEClassifiers().add(type);
+        EObject cure = EcoreUtil.create(type);
+        Trial plan = trial(step("curing.cure", cure));
+        assertEquals(16, line(plan, "From start to finished part").likely(), 1e-9);
+        cure.eSet(hours, 8.0);
+        assertEquals(8, line(plan, "From start to finished part").high(), 1e-9);
     }
 
     private static Estimate line(Trial plan, String label) {

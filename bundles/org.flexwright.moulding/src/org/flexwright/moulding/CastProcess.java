@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
 import org.flexwright.core.Estimate;
 import org.flexwright.core.Source;
 import org.flexwright.core.process.PlannedMaterial;
@@ -24,9 +26,11 @@ public final class CastProcess implements ProcessKind {
     /** Id of this process. */
     public static final String ID = "moulding.cast";
 
+    private static final String MIX = "mixing.mix";
+    private static final String DEGAS = "mixing.degas";
     private static final String CURE = "curing.cure";
     private static final TimeBudget HANDS_ON = new TimeBudget(Map.of(PrepareStep.ID, new Band(10, 20, 60), "mixing.weigh", new Band(5, 10, 20),
-            "mixing.mix", new Band(3, 5, 10), "mixing.degas", new Band(5, 10, 20), FillStep.ID, new Band(2, 5, 15), "curing.demould",
+            MIX, new Band(3, 5, 10), DEGAS, new Band(5, 10, 20), FillStep.ID, new Band(2, 5, 15), "curing.demould",
             new Band(5, 10, 30), "testing.read", new Band(10, 20, 40)));
     private static final TimeBudget CURING = new TimeBudget(Map.of(CURE, new Band(4 * 60, 16 * 60, 24 * 60)));
 
@@ -51,9 +55,11 @@ public final class CastProcess implements ProcessKind {
         return List.of(
                 new PlannedStep(PrepareStep.ID, "Prepare the mould",
                         Map.of("plannedTreatment", "none", "plannedDryHours", "2 h", "plannedTemperature", "23 degC")),
-                PlannedStep.of("mixing.weigh", "Weigh"), PlannedStep.of("mixing.mix", "Mix"), PlannedStep.of("mixing.degas", "Pull vacuum"),
+                PlannedStep.of("mixing.weigh", "Weigh"), new PlannedStep(MIX, "Mix", Map.of("plannedMinutes", "3 min")),
+                new PlannedStep(DEGAS, "Pull vacuum", Map.of("plannedMinutes", "5 min")),
                 new PlannedStep(FillStep.ID, "Fill the mould", Map.of("method", "poured", "plannedFillMinutes", "3 min", "workingGrowth", "2")),
-                PlannedStep.of(CURE, "Cure"), PlannedStep.of("curing.demould", "Demould"), PlannedStep.of("testing.read", "Read the parts"));
+                new PlannedStep(CURE, "Cure", Map.of("plannedHours", "16 h", "plannedC", "23 degC")),
+                new PlannedStep("curing.demould", "Demould", Map.of("plannedAge", "16 h")), PlannedStep.of("testing.read", "Read the parts"));
     }
 
     @Override
@@ -61,8 +67,8 @@ public final class CastProcess implements ProcessKind {
         return List.of(new Factor("treatment", "Mould treatment", PrepareStep.ID, "plannedTreatment"),
                 new Factor("drying", "Mould drying", PrepareStep.ID, "plannedDryHours"),
                 new Factor("mould-temperature", "Mould temperature", PrepareStep.ID, "plannedTemperature"),
-                new Factor("fill-time", "Fill time", FillStep.ID, "plannedFillMinutes"),
-                new Factor("pressure", "Fill pressure", FillStep.ID, "plannedPressure"));
+                new Factor("filler", "Filler", "mixing.weigh", "filler"), new Factor("fill-time", "Fill time", FillStep.ID, "plannedFillMinutes"),
+                new Factor("cure-temperature", "Cure temperature", CURE, "plannedC"));
     }
 
     @Override
@@ -70,7 +76,7 @@ public final class CastProcess implements ProcessKind {
         List<EstimateLine> lines = new ArrayList<>();
         Estimate work = HANDS_ON.minutes(plan, CastProcess::fillTime);
         lines.add(new EstimateLine("Time with hands on it", work, "min"));
-        Estimate cure = CURING.minutes(plan);
+        Estimate cure = CURING.minutes(plan, CastProcess::cureTime);
         double drying = drying(plan);
         lines.add(new EstimateLine("From start to finished part", new Estimate(work.low() + cure.low() + drying, work.likely() + cure.likely() + drying,
                 work.high() + cure.high() + drying, work.source()).times(1 / 60.0), "h"));
@@ -83,6 +89,13 @@ public final class CastProcess implements ProcessKind {
 
     private static Optional<Band> fillTime(Step step) {
         return step.getDetails() instanceof Filling fill ? Optional.ofNullable(fill.getPlannedFillMinutes()).map(Band::exact) : Optional.empty();
+    }
+
+    /** Read by name: the class of those details belongs to another plugin. */
+    private static Optional<Band> cureTime(Step step) {
+        EObject details = step.getDetails();
+        EStructuralFeature hours = details == null ? null : details.eClass().getEStructuralFeature("plannedHours");
+        return hours != null && details.eGet(hours) instanceof Double planned ? Optional.of(Band.exact(60 * planned)) : Optional.empty();
     }
 
     private static double drying(Trial plan) {

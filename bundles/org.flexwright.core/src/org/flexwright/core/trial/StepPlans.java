@@ -2,6 +2,7 @@ package org.flexwright.core.trial;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EClass;
@@ -31,7 +32,8 @@ final class StepPlans {
     static Step of(Edit edit, ProcessKind route, ProcessKind.PlannedStep planned, Optional<StepKind> kind) {
         Step step = kind.map(StepPlans::of).orElseGet(() -> empty(planned.kind()));
         step.setTitle(planned.title());
-        for (Map.Entry<String, String> value : planned.defaults().entrySet()) {
+        // by name: the map keeps no order of its own, and a file must not differ from run to run
+        for (Map.Entry<String, String> value : new TreeMap<>(planned.defaults()).entrySet()) {
             if (step.getDetails() != null) {
                 plan(edit, route, step, value.getKey(), value.getValue());
             }
