@@ -51,7 +51,7 @@ public final class StepCard {
     }
 
     private static String nameOf(MaterialUse use) {
-        String role = words("role." + use.getRole().getLiteral());
+        String role = RoleWords.of(use.getRole());
         if (use.getGrade() == null || use.getGrade().getName() == null) {
             return role;
         }

@@ -39,9 +39,19 @@ public final class PartValues {
         return pieces.stream().map(p -> of(p, key, property)).filter(Objects::nonNull).toList();
     }
 
+    /** Values that were estimated, not measured: they are shown, never judged. */
+    public static List<PartValue> estimated(Collection<? extends Specimen> pieces, PropertyKey key, PropertyDef property) {
+        return pieces.stream().map(p -> of(p, key, property, Knowledge.ESTIMATED)).filter(Objects::nonNull).toList();
+    }
+
     /** The value of one piece; null when it neither failed nor was read for this property. */
     public static PartValue of(Specimen piece, PropertyKey key, PropertyDef property) {
-        List<Measurement> read = piece.getMeasurements().stream().filter(m -> isOf(m, property) && !counting(m, property).isEmpty()).toList();
+        return of(piece, key, property, Knowledge.MEASURED);
+    }
+
+    private static PartValue of(Specimen piece, PropertyKey key, PropertyDef property, Knowledge knowledge) {
+        List<Measurement> read = piece.getMeasurements().stream().filter(m -> isOf(m, property) && m.getKnowledge() == knowledge)
+                .filter(m -> !counting(m, property).isEmpty()).toList();
         if (read.isEmpty()) {
             return piece.isFailed() ? new PartValue(code(piece), id(piece), 0, Double.NaN, Double.NaN, 0, 0, true, Set.of(), List.of()) : null;
         }
@@ -54,7 +64,7 @@ public final class PartValues {
     }
 
     private static boolean isOf(Measurement measurement, PropertyDef property) {
-        return measurement.getKey() != null && property.id().equals(measurement.getKey().getProperty()) && measurement.getKnowledge() == Knowledge.MEASURED;
+        return measurement.getKey() != null && property.id().equals(measurement.getKey().getProperty());
     }
 
     private static List<Reading> counting(Measurement measurement, PropertyDef property) {
