@@ -131,8 +131,8 @@ public final class Cli {
 
         static List<Object> nouns() {
             return List.of(new ProjectNoun(), new ReferenceNoun(), new TargetNoun(), new StockNouns.MaterialNoun(), new StockNouns.LotNoun(),
-                    new StockNouns.InstrumentNoun(), new StockNouns.SessionNoun(), new TrialNoun(), new CalcNoun(),
-                    new PluginNoun());
+                    new StockNouns.InstrumentNoun(), new StockNouns.SessionNoun(), new TrialNoun(), new RecipeNoun(), new CalcNoun(),
+                    new PluginNoun(), new ExampleCall());
         }
 
         static final class Version implements CommandLine.IVersionProvider {

@@ -68,7 +68,7 @@ final class CompareCall extends ProjectCall {
             reply.result(name, new Value(judgement.mean(), judgement.mean(), judgement.mean(), unit, "parts of " + trial.getCode()
                     + ", no interval", null));
         }
-        reply.line(String.format("  %-5s %-16s %-26s %s", trial.getCode(), judgement.verdict().text(), value(judgement, unit), judgement.reason()
+        reply.line(String.format("  %-5s %-16s %-26s %s", trial.getCode(), judgement.verdict().text(), value(judgement, def), judgement.reason()
                 .text()));
         judgement.notes().forEach(note -> reply.line("        " + note.text()));
         Map<String, Object> row = new LinkedHashMap<>();
@@ -92,7 +92,8 @@ final class CompareCall extends ProjectCall {
         return def.yesNo() ? "%" : def.kind().unit().symbol();
     }
 
-    private static String value(Judgement judgement, String unit) {
+    private static String value(Judgement judgement, PropertyDef def) {
+        String unit = unit(def);
         if (judgement.mean() == null) {
             return "";
         }
@@ -101,7 +102,7 @@ final class CompareCall extends ProjectCall {
             return Math.round(judgement.mean()) + " % (" + (judgement.interval() == null ? "" : Math.round(judgement.interval().low()) + " to " + Math
                     .round(Math.min(PERCENT, judgement.interval().high()))) + " %)";
         }
-        return half > 0 ? QuantityFormat.format(judgement.mean(), half, org.flexwright.quantity.Units.find(null, unit)) : QuantityFormat.plain(judgement
+        return half > 0 ? QuantityFormat.format(judgement.mean(), half, def.kind().unit()) : QuantityFormat.plain(judgement
                 .mean()) + " " + unit;
     }
 }

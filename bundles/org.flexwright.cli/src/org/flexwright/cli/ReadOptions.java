@@ -45,6 +45,9 @@ final class ReadOptions {
     private Session at0;
     private Instrument gauge;
     private Instant when;
+    private Double delay;
+    private Double temperature;
+    private String note = "";
 
     /** Reads all of it; throws UsageException on the first that is not accepted. */
     void read(CliServices services, Project project, Specimen piece) {
@@ -55,6 +58,11 @@ final class ReadOptions {
         if (conditions.piece == null) {
             key.setPieceKind(piece.getPieceKind());
         }
+        services.registries().redirect(key, piece.getThickness()).ifPresent(to -> {
+            key.setProperty(to.property());
+            def = Find.property(services, to.property());
+            note = to.note().text();
+        });
         Instant moment = services.clock().instant();
         read = switch (ReadingParser.parse(def, readings)) {
             case ReadingInput.Rejected no -> throw new UsageException(no.sentence().text());
@@ -68,8 +76,10 @@ final class ReadOptions {
         temperature = probe.getPieceC();
     }
 
-    private Double delay;
-    private Double temperature;
+    /** What to know about where the readings were put; empty when nothing. */
+    String note() {
+        return note;
+    }
 
     PropertyDef property() {
         return def;

@@ -74,7 +74,11 @@ final class ReferenceNoun extends Noun {
                 Measurement measurement = options.add(edit, part);
                 edit.set(measurement, ModelPackage.Literals.MEASUREMENT__KNOWLEDGE, knowledge);
             });
-            return new Reply(id()).words("reference", part.getName()).words("property", options.property().id());
+            Reply reply = new Reply(id()).words("reference", part.getName());
+            if (!options.note().isEmpty()) {
+                reply.notice(options.note());
+            }
+            return ReadingReply.of(reply, options.property(), part.getMeasurements().get(part.getMeasurements().size() - 1));
         }
     }
 

@@ -29,7 +29,7 @@ import picocli.CommandLine.Parameters;
         footer = { "", "Example: flexwright trial new --route moulding.cast --title \"first pour\"" },
         subcommands = { TrialNoun.New.class, TrialNoun.Copy.class, TrialNoun.Show.class, StepCalls.StepCall.class, StepCalls.Weigh.class,
                 TrialNoun.PartCall.class, TrialNoun.Read.class, TrialNoun.StatusCall.class, TrialNoun.Conclude.class, TrialNoun.Attach.class,
-                StepCalls.Prompts.class, StepCalls.Acknowledge.class })
+                StepCalls.Prompts.class, StepCalls.Acknowledge.class, CompareCall.class })
 final class TrialNoun extends Noun {
 
     /** A verb about one trial. */
@@ -187,7 +187,11 @@ final class TrialNoun extends Noun {
             options.read(services, session.project(), piece);
             session.execute("Read " + options.property().title() + " of " + trial.getCode() + " " + piece.getCode(), edit -> options.add(edit,
                     piece));
-            return new Reply(id()).words("trial", trial.getCode()).words("part", piece.getCode());
+            Reply reply = new Reply(id()).words("trial", trial.getCode()).words("part", piece.getCode());
+            if (!options.note().isEmpty()) {
+                reply.notice(options.note());
+            }
+            return ReadingReply.of(reply, options.property(), piece.getMeasurements().get(piece.getMeasurements().size() - 1));
         }
     }
 

@@ -6,12 +6,14 @@ import static org.flexwright.core.property.PropertyDef.Condition.SPOT;
 import static org.flexwright.core.property.PropertyDef.Condition.SUPPORT;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 import org.flexwright.core.Source;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.property.PropertyDef.Condition;
 import org.flexwright.core.property.PropertySet;
+import org.flexwright.model.PropertyKey;
 import org.flexwright.quantity.QuantityKind;
 import org.osgi.service.component.annotations.Component;
 
@@ -53,6 +55,16 @@ public final class TestingProperties implements PropertySet {
     private static final Set<Condition> FORCE = Set.of(SPOT, SUPPORT);
     private static final Source DUROMETER = Source.published("ISO 48-4:2018 (parts seen); sheet of the gauge");
     private static final Source BENCH = Source.commonPractice("slow press on a balance or force gauge with a stop");
+
+    @Override
+    public Optional<Redirect> redirect(PropertyKey key, Double thickness) {
+        GaugeScale scale = Readings.scaleOf(key.getProperty());
+        if (scale == null) {
+            return Optional.empty();
+        }
+        Readings.Chosen chosen = Readings.propertyFor(scale, thickness, Readings.curvedSpot(key.getSpot()));
+        return chosen.note() == null ? Optional.empty() : Optional.of(new Redirect(chosen.property(), chosen.note()));
+    }
 
     @Override
     public List<PropertyDef> properties() {

@@ -25,6 +25,7 @@ import org.flexwright.core.property.PropertyEstimator;
 import org.flexwright.core.property.PropertyService;
 import org.flexwright.core.property.PropertySet;
 import org.flexwright.core.session.DetailsPackage;
+import org.flexwright.model.PropertyKey;
 import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
 import org.osgi.service.component.annotations.Activate;
@@ -49,6 +50,7 @@ public final class Registries {
     private final List<DetailsPackage> packages;
     private final List<Failure> failures;
     private final List<PromptSource> promptSources;
+    private final List<PropertySet> propertySets;
     @Reference(cardinality = ReferenceCardinality.OPTIONAL, policy = ReferencePolicy.DYNAMIC, policyOption = ReferencePolicyOption.GREEDY)
     private volatile ActivationFailures notStarted;
 
@@ -63,6 +65,7 @@ public final class Registries {
             @Reference(policyOption = ReferencePolicyOption.GREEDY) List<PropertyEstimator> estimators,
             @Reference(policyOption = ReferencePolicyOption.GREEDY) List<PromptSource> promptSources) {
         this.promptSources = List.copyOf(promptSources);
+        this.propertySets = List.copyOf(propertySets);
         Intake intake = new Intake();
         this.calculations = intake.byId(calculations, c -> c.info().id(), Registries::probe);
         this.stepKinds = intake.byId(stepKinds, StepKind::id, Registries::probe);
@@ -83,6 +86,11 @@ public final class Registries {
     public Registries(List<Calculation<?, ?>> calculations, List<StepKind> stepKinds, List<ProcessKind> processKinds, List<FindingRule> rules,
             List<PropertySet> propertySets, List<PropertyEstimator> estimators) {
         this(calculations, stepKinds, processKinds, rules, propertySets, estimators, List.of());
+    }
+
+    /** Where a reading really belongs when the piece does not allow what was asked; the first plugin that has something to say. */
+    public Optional<PropertySet.Redirect> redirect(PropertyKey key, Double thickness) {
+        return propertySets.stream().flatMap(set -> set.redirect(key, thickness).stream()).findFirst();
     }
 
     /** The usual cautions for a step: those of its kind and those for what is in it, each once. */
