@@ -18,8 +18,6 @@ import picocli.CommandLine.Spec;
 
 /** The command line: nouns and verbs over the same services the window uses. Runs without OSGi when given its services. */
 public final class Cli {
-    private static final System.Logger LOG = System.getLogger(Cli.class.getName());
-
     private final CliServices services;
     private final PrintWriter out;
     private final PrintWriter err;
@@ -89,11 +87,8 @@ public final class Cli {
             case PlanException plan -> refuse(command, json, plan.getMessage(), help(command), Status.USAGE);
             case UsageException usage -> refuse(command, json, usage.getMessage(), help(command), Status.USAGE);
             case QuantityException quantity -> refuse(command, json, quantity.getMessage(), help(command), Status.USAGE);
-            default -> {
-                LOG.log(System.Logger.Level.ERROR, "Command failed", problem);
-                yield refuse(command, json, "The command failed inside the program; nothing was changed by it. The details are in the log.",
-                        "Please report it with the log.", Status.STORE);
-            }
+            default -> refuse(command, json, "Something in the program went wrong; what was saved before stays as it was.",
+                    "The details are in the log, " + services.log().apply(problem.toString(), problem) + ".", Status.STORE);
         };
     }
 

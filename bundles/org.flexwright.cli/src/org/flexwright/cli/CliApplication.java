@@ -11,6 +11,8 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.core.runtime.Platform;
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
 import org.flexwright.core.registry.Registries;
@@ -34,9 +36,14 @@ public final class CliApplication implements IApplication {
                 return Status.STORE;
             }
             CliServices services = new CliServices(bundles.getService(registries), Clock.systemUTC(), Path.of("").toAbsolutePath(),
-                    System.getProperty("user.name", ""), bundles.getBundle().getVersion().toString(), nouns(bundles));
+                    System.getProperty("user.name", ""), bundles.getBundle().getVersion().toString(), nouns(bundles), CliApplication::log);
             return new Cli(services, out, err).run(List.of(args));
         }
+    }
+
+    private static String log(String what, Throwable problem) {
+        ILog.get().error(what, problem);
+        return Platform.getLogFileLocation().toOSString();
     }
 
     private static PrintWriter writer(FileDescriptor stream) {

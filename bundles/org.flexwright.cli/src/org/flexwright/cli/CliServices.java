@@ -3,6 +3,7 @@ package org.flexwright.cli;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.function.BiFunction;
 
 import org.flexwright.core.registry.Registries;
 import org.flexwright.core.session.ModelThread;
@@ -18,8 +19,10 @@ import org.flexwright.core.session.StoreContext;
  * @param who           name put into records when none is typed
  * @param programVersion version written into files
  * @param nouns         nouns plugins added
+ * @param log           takes what people need not see and says where it was written
  */
-public record CliServices(Registries registries, Clock clock, Path workingFolder, String who, String programVersion, List<CliNoun> nouns) {
+public record CliServices(Registries registries, Clock clock, Path workingFolder, String who, String programVersion, List<CliNoun> nouns,
+        BiFunction<String, Throwable, String> log) {
     public CliServices {
         nouns = List.copyOf(nouns);
     }
