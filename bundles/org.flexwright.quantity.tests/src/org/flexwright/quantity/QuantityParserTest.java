@@ -76,7 +76,7 @@ class QuantityParserTest {
 	@ParameterizedTest
 	@CsvSource(delimiter = '|', quoteCharacter = '~', value = {
 			"3 lbs/ft | MASS | \"3 lbs/ft\" has the unknown unit \"lbs/ft\": a mass can be given in g, kg, mg, oz or lb.",
-			"5 oz | VOLUME | \"5 oz\" is not a volume: oz is a mass, use cm3, ml, mm3, l, in3 or floz.",
+			"5 oz | VOLUME | \"5 oz\" is not a volume: oz is a mass, use cm3, ml, mm3, l, m3, ft3, in3 or floz.",
 			"2 bar gauge | PRESSURE_ABSOLUTE | \"2 bar gauge\" is not an absolute pressure: bar gauge is a gauge pressure, use kPa, Pa, MPa, bar, mbar, psi, atm, mmHg or torr.",
 			"200 kPa | MASS | \"200 kPa\" is not a mass: kPa is an absolute pressure or a stress, use g, kg, mg, oz or lb.",
 			"1,234 g | MASS | \"1,234 g\" can be read in two ways: write 1234 or 1.234.",

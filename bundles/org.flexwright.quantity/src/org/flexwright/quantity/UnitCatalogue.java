@@ -95,6 +95,8 @@ final class UnitCatalogue {
 		add(VOLUME, "ml", 1, "mL", "ML", "millilitre", "millilitres", "milliliter", "milliliters");
 		add(VOLUME, "mm3", 1e-3, "ul", "uL");
 		add(VOLUME, "l", 1000, "L", "litre", "litres", "liter", "liters");
+		add(VOLUME, "m3", 1e6, "cu m");
+		add(VOLUME, "ft3", CUBIC_INCH * 1728, "cu ft");
 		add(VOLUME, "in3", CUBIC_INCH, "cu in");
 		add(VOLUME, "floz", CUBIC_INCH * 231 / 128, "fl oz", "US fl oz", "fluid ounce", "fluid ounces");
 
@@ -186,6 +188,8 @@ final class UnitCatalogue {
 		add(FLOW, "mm3/s", 1);
 		add(FLOW, "cm3/s", 1000, "ml/s", "mL/s", "cc/s");
 		add(FLOW, "cm3/min", 1000 / MINUTE, "cc/min");
+		add(FLOW, "m3/h", 1e9 / HOUR);
+		add(FLOW, "cfm", CUBIC_INCH * 1728 * 1000 / MINUTE, "ft3/min");
 		add(FLOW, "ml/min", 1000 / MINUTE, "mL/min");
 		add(RATE, "1/s", 1, "/s", "s-1", "per second");
 		add(RATE, "1/min", 1 / MINUTE, "/min", "min-1", "per minute");

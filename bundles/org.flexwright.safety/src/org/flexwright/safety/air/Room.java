@@ -78,7 +78,8 @@ public record Room(double volume, double airflow, double mixing) {
 
     /**
      * Air changes from {@code start} to {@code target} under the convention with a factor of at most 1 inside the exponent only (US
-     * Bureau of Reclamation 2006, HVAC guide, p. 106). Offered for comparison; nothing here uses it.
+     * Bureau of Reclamation 2006, HVAC guide, p. 106). With a factor of 1/k it agrees with the other convention as long as nothing
+     * feeds the air.
      */
     public static double changesInExponent(double start, double target, double factor) {
         return Math.log(start / target) / factor;

@@ -1,11 +1,12 @@
 package org.flexwright.safety.energy;
 
 import org.flexwright.core.Source;
+import org.flexwright.safety.air.Vapour;
 
 /** Energy kept in compressed air and forces of vacuum. Pressures absolute in kPa, volumes in m3, energies in kJ, areas in m2. */
 public final class PressureEnergy {
     /** One atmosphere in kPa. */
-    public static final double ATMOSPHERE = 101.325;
+    public static final double ATMOSPHERE = Vapour.ATMOSPHERE;
     /** Where the isentropic formula comes from. */
     public static final Source ISENTROPIC_SOURCE = Source.published("ASME PCC-2, article 501, appendix II (secondary copy)");
     /** Where the largest figure comes from. */
