@@ -18,10 +18,12 @@ import org.eclipse.emf.ecore.EcorePackage;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.flexwright.model.MaterialUse;
 import org.flexwright.model.ModelFactory;
+import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Origin;
 import org.flexwright.model.PartRole;
 import org.flexwright.model.Provenance;
 import org.flexwright.model.Step;
+import org.flexwright.model.StepState;
 import org.flexwright.model.Weighing;
 import org.junit.jupiter.api.Test;
 
@@ -142,6 +144,26 @@ class StepCardTest {
         assertEquals(List.of("plannedC", "plannedDose"), StepCard.lines(step, new Kind("t.cure", curing)).stream().map(CardLine::name).toList());
         details.eSet(curing.getEStructuralFeature("former"), 3.0);
         assertEquals("3 mm", line("former").actual());
+    }
+
+    @Test
+    void aChoiceNobodyMadeIsNoEntryOutsideThePlan() {
+        EClass type = EcoreFactory.eINSTANCE.createEClass();
+        type.setName("Treating");
+        curing.getEPackage().getEClassifiers().add(type);
+        feature(type, "plannedTreatment", "label", "Treatment", "role", "planned");
+        feature(type, "actualTreatment", "label", "Treatment done", "role", "actual", "of", "plannedTreatment");
+        feature(type, "face", "label", "Face");
+        type.getEAttributes().forEach(a -> a.setEType(ModelPackage.Literals.STEP_STATE));
+        EObject details = EcoreUtil.create(type);
+        step.setDetails(details);
+        details.eSet(type.getEStructuralFeature("plannedTreatment"), StepState.DONE);
+        List<CardLine> lines = StepCard.lines(step, new Kind("t.treat", type));
+        assertEquals(List.of("plannedTreatment"), lines.stream().map(CardLine::name).toList());
+        assertEquals("", lines.get(0).actual());
+        assertFalse(lines.get(0).outside());
+        details.eSet(type.getEStructuralFeature("actualTreatment"), StepState.SKIPPED);
+        assertTrue(StepCard.lines(step, new Kind("t.treat", type)).get(0).outside());
     }
 
     @Test

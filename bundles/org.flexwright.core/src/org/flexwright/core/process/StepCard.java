@@ -99,8 +99,11 @@ public final class StepCard {
         }
     }
 
+    /** A choice cannot be empty in the model: outside the plan its first word, while nobody chose it, is no entry. */
     private static Object value(EObject details, FieldDescriptor field) {
-        return details.eGet(feature(details, field));
+        EStructuralFeature feature = feature(details, field);
+        boolean notEntered = field.type() == FieldType.CHOICE && field.role() != FieldRole.PLANNED && !details.eIsSet(feature);
+        return notEntered ? null : details.eGet(feature);
     }
 
     private static EStructuralFeature feature(EObject details, FieldDescriptor field) {

@@ -156,7 +156,7 @@ public interface Filling extends EObject {
 	 * @return the value of the '<em>Working Growth</em>' attribute.
 	 * @see #setWorkingGrowth(Double)
 	 * @see org.flexwright.moulding.data.MouldingDataPackage#getFilling_WorkingGrowth()
-	 * @model annotation="urn:flexwright:field kind='NUMBER' min='1' max='1000' label='Thickens by then' help='How many times thicker the mix is at the end of the working time; 2 when it means doubling.' def='2'"
+	 * @model annotation="urn:flexwright:field kind='NUMBER' min='1' max='1000' label='Thickens by then' role='planned' help='How many times thicker the mix is at the end of the working time; 2 when it means doubling.' def='2'"
 	 * @generated
 	 */
 	Double getWorkingGrowth();

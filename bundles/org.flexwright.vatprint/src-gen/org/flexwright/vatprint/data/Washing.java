@@ -150,7 +150,7 @@ public interface Washing extends EObject {
 	 * @return the value of the '<em>Carried Volume</em>' attribute.
 	 * @see #setCarriedVolume(Double)
 	 * @see org.flexwright.vatprint.data.VatprintDataPackage#getWashing_CarriedVolume()
-	 * @model annotation="urn:flexwright:field kind='VOLUME' unit='ml' min='0' max='10000' label='Liquid carried over' help='What clings to the parts from one bath to the next.'"
+	 * @model annotation="urn:flexwright:field kind='VOLUME' unit='ml' min='0' max='10000' label='Liquid carried over' role='planned' help='What clings to the parts from one bath to the next.'"
 	 * @generated
 	 */
 	Double getCarriedVolume();

@@ -713,6 +713,7 @@ public class MouldingDataPackageImpl extends EPackageImpl implements MouldingDat
 			   "min", "1",
 			   "max", "1000",
 			   "label", "Thickens by then",
+			   "role", "planned",
 			   "help", "How many times thicker the mix is at the end of the working time; 2 when it means doubling.",
 			   "def", "2"
 		   });

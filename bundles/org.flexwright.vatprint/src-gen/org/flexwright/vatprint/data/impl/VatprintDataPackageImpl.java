@@ -822,6 +822,7 @@ public class VatprintDataPackageImpl extends EPackageImpl implements VatprintDat
 			   "min", "0",
 			   "max", "10000",
 			   "label", "Liquid carried over",
+			   "role", "planned",
 			   "help", "What clings to the parts from one bath to the next."
 		   });
 		addAnnotation
