@@ -5,14 +5,15 @@ import org.eclipse.equinox.app.IApplicationContext;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.PlatformUI;
 
-/** The window as an application: runs the workbench until it is closed. */
+/** The window as an application: runs the workbench until it is closed. {@code --open <folder>} opens a project at once. */
 public final class WorkbenchApplication implements IApplication {
 
     @Override
     public Object start(IApplicationContext context) {
+        String[] arguments = (String[]) context.getArguments().get(IApplicationContext.APPLICATION_ARGS);
         Display display = PlatformUI.createDisplay();
         try {
-            int result = PlatformUI.createAndRunWorkbench(display, new FlexwrightAdvisor());
+            int result = PlatformUI.createAndRunWorkbench(display, new ShellAdvisor(StartArguments.of(arguments)));
             return result == PlatformUI.RETURN_RESTART ? EXIT_RESTART : EXIT_OK;
         } finally {
             display.dispose();

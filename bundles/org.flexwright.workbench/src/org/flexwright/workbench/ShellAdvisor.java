@@ -1,0 +1,95 @@
+package org.flexwright.workbench;
+
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.jface.preference.IPreferenceNode;
+import org.eclipse.jface.preference.PreferenceManager;
+import org.eclipse.ui.application.IWorkbenchConfigurer;
+import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
+import org.eclipse.ui.application.WorkbenchAdvisor;
+import org.eclipse.ui.application.WorkbenchWindowAdvisor;
+import org.eclipse.ui.statushandlers.AbstractStatusHandler;
+import org.eclipse.ui.statushandlers.StatusAdapter;
+import org.eclipse.ui.statushandlers.StatusManager;
+import org.flexwright.workbench.project.Trouble;
+import org.flexwright.workbench.settings.Settings;
+import org.flexwright.workbench.settings.Themes;
+
+/** Sets up the workbench: first stage, look, and how troubles are told. */
+final class ShellAdvisor extends WorkbenchAdvisor {
+
+    private static final String OWN_PREFERENCES = "org.flexwright.";
+
+    private final StartArguments arguments;
+    private boolean telling;
+
+    ShellAdvisor(StartArguments arguments) {
+        this.arguments = arguments;
+    }
+
+    @Override
+    public void initialize(IWorkbenchConfigurer configurer) {
+        configurer.setSaveAndRestore(true);
+    }
+
+    @Override
+    public WorkbenchWindowAdvisor createWorkbenchWindowAdvisor(IWorkbenchWindowConfigurer configurer) {
+        return new ShellWindowAdvisor(configurer, arguments);
+    }
+
+    @Override
+    public String getInitialWindowPerspectiveId() {
+        return Stage.PLAN.perspective();
+    }
+
+    @Override
+    public String getMainPreferencePageId() {
+        return "org.flexwright.workbench.settings";
+    }
+
+    @Override
+    public void preStartup() {
+        var workbench = getWorkbenchConfigurer().getWorkbench();
+        Themes.apply(workbench, workbench.getService(Settings.class).theme());
+    }
+
+    @Override
+    public void postStartup() {
+        PreferenceManager preferences = getWorkbenchConfigurer().getWorkbench().getPreferenceManager();
+        for (IPreferenceNode node : preferences.getRootSubNodes()) {
+            if (!node.getId().startsWith(OWN_PREFERENCES)) {
+                preferences.remove(node); // the platform's own pages speak of things this program does not have
+            }
+        }
+    }
+
+    @Override
+    public void eventLoopException(Throwable exception) {
+        ILog.get().error("An action broke off.", exception);
+        if (!telling) { // a broken paint would tell it again and again
+            telling = true;
+            try {
+                var window = getWorkbenchConfigurer().getWorkbench().getActiveWorkbenchWindow();
+                Trouble.tell(window == null ? null : window.getShell(), "Something went wrong", Trouble.unexpected());
+            } finally {
+                telling = false;
+            }
+        }
+    }
+
+    @Override
+    public AbstractStatusHandler getWorkbenchErrorHandler() {
+        return new AbstractStatusHandler() {
+            @Override
+            public void handle(StatusAdapter adapter, int style) {
+                if ((style & StatusManager.LOG) != 0) {
+                    StatusManager.getManager().addLoggedStatus(adapter.getStatus());
+                    ILog.get().log(adapter.getStatus());
+                }
+                if ((style & (StatusManager.SHOW | StatusManager.BLOCK)) != 0) {
+                    var workbench = getWorkbenchConfigurer().getWorkbench();
+                    workbench.getDisplay().asyncExec(() -> Trouble.tell(null, "Something went wrong", Trouble.unexpected()));
+                }
+            }
+        };
+    }
+}

@@ -1,0 +1,115 @@
+package org.flexwright.workbench;
+
+import java.util.Set;
+
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.ui.IWorkbenchWindow;
+import org.eclipse.ui.application.ActionBarAdvisor;
+import org.eclipse.ui.application.IActionBarConfigurer;
+import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
+import org.eclipse.ui.application.WorkbenchWindowAdvisor;
+import org.flexwright.workbench.commands.SessionHandlers;
+import org.flexwright.workbench.pages.SubjectEditors;
+import org.flexwright.workbench.project.Names;
+import org.flexwright.workbench.project.ProjectListener;
+import org.flexwright.workbench.project.ProjectService;
+import org.flexwright.workbench.project.Trouble;
+import org.flexwright.workbench.start.StartEditor;
+
+/** Sets up one window: its bars, its title, and what it opens with. */
+final class ShellWindowAdvisor extends WorkbenchWindowAdvisor {
+
+    private static final String NAME = "Flexwright";
+
+    private final StartArguments arguments;
+
+    ShellWindowAdvisor(IWorkbenchWindowConfigurer configurer, StartArguments arguments) {
+        super(configurer);
+        this.arguments = arguments;
+    }
+
+    @Override
+    public ActionBarAdvisor createActionBarAdvisor(IActionBarConfigurer configurer) {
+        return new ShellBars(configurer);
+    }
+
+    @Override
+    public void preWindowOpen() {
+        IWorkbenchWindowConfigurer configurer = getWindowConfigurer();
+        configurer.setInitialSize(new Point(1280, 800));
+        configurer.setShowMenuBar(true);
+        configurer.setShowCoolBar(true);
+        configurer.setShowStatusLine(true);
+        configurer.setShowProgressIndicator(false);
+        configurer.setShowPerspectiveBar(false);
+        configurer.setTitle(NAME);
+    }
+
+    @Override
+    public void postWindowOpen() {
+        IWorkbenchWindow window = getWindowConfigurer().getWindow();
+        ProjectService projects = window.getService(ProjectService.class);
+        SessionHandlers.install(window, projects);
+        projects.addListener(new Title(window, projects));
+        if (arguments.open().isPresent()) {
+            Trouble.guard(window.getShell(), "Not opened", () -> projects.open(arguments.open().get()));
+        } else if (!arguments.trouble().isEmpty()) {
+            Trouble.tell(window.getShell(), "Not understood", arguments.trouble());
+        }
+        if (projects.session().isEmpty()) {
+            StartEditor.show(window);
+        }
+    }
+
+    @Override
+    public boolean preWindowShellClose() {
+        getWindowConfigurer().getWindow().getService(ProjectService.class).close();
+        return true;
+    }
+
+    /** Window title and start page follow the project. */
+    private final class Title implements ProjectListener {
+        private final IWorkbenchWindow window;
+        private final ProjectService projects;
+
+        Title(IWorkbenchWindow window, ProjectService projects) {
+            this.window = window;
+            this.projects = projects;
+        }
+
+        @Override
+        public void opened() {
+            write();
+            StartEditor.hide(window);
+            projects.session().ifPresent(session -> SubjectEditors.open(window, session.project()));
+        }
+
+        @Override
+        public void closed() {
+            write();
+            if (!window.getWorkbench().isClosing()) {
+                window.getShell().getDisplay().asyncExec(() -> {
+                    if (projects.session().isEmpty() && !window.getShell().isDisposed()) {
+                        StartEditor.show(window);
+                    }
+                });
+            }
+        }
+
+        @Override
+        public void changed(Set<EObject> touched) {
+            write();
+        }
+
+        @Override
+        public void saved() {
+            write();
+        }
+
+        private void write() {
+            getWindowConfigurer().setTitle(projects.session()
+                    .map(session -> (session.dirty() ? "• " : "") + Names.of(session.project()) + " – " + NAME).orElse(NAME));
+        }
+    }
+}

@@ -1,0 +1,85 @@
+package org.flexwright.workbench.kit;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Listener;
+import org.flexwright.workbench.kit.Palette.Ink;
+import org.flexwright.workbench.kit.Type.Role;
+
+/** A page that scrolls up and down, never sideways, and keeps the field in focus in sight. */
+public final class ScrollPane extends Composite {
+
+    private final ScrolledComposite scroller;
+    private final Composite body;
+    private boolean reflowing;
+
+    /** A scrolling page whose body has that many columns. */
+    public ScrollPane(Composite parent, Kit kit, int columns, Spacing spacing) {
+        super(parent, SWT.NONE);
+        kit.dress(this, Ink.INK, Ink.PAPER, Role.BODY);
+        setLayout(new org.eclipse.swt.layout.FillLayout());
+        scroller = new ScrolledComposite(this, SWT.V_SCROLL);
+        scroller.setExpandHorizontal(true);
+        scroller.setExpandVertical(true);
+        kit.dress(scroller, Ink.INK, Ink.PAPER, Role.BODY);
+        body = kit.pane(scroller, columns, spacing);
+        scroller.setContent(body);
+        scroller.addListener(SWT.Resize, event -> reflow());
+        body.addListener(SWT.Resize, event -> reflow());
+        kit.whenDressed(this, this::reflow);
+        Listener follow = this::follow;
+        getDisplay().addFilter(SWT.FocusIn, follow);
+        addListener(SWT.Dispose, event -> event.display.removeFilter(SWT.FocusIn, follow));
+    }
+
+    /** Where the page's controls go. */
+    public Composite body() {
+        return body;
+    }
+
+    /** Computes the height again; call it after adding, hiding or lengthening something. */
+    public void reflow() {
+        if (reflowing || scroller.isDisposed()) {
+            return;
+        }
+        reflowing = true;
+        try {
+            body.layout(true, true);
+            int width = scroller.getClientArea().width;
+            int height = body.computeSize(width, SWT.DEFAULT, true).y;
+            if (height != scroller.getMinHeight()) {
+                scroller.setMinHeight(height);
+                int narrowed = scroller.getClientArea().width;
+                if (narrowed != width) { // the scroll bar came or went
+                    scroller.setMinHeight(body.computeSize(narrowed, SWT.DEFAULT, true).y);
+                }
+            }
+            scroller.getVerticalBar().setIncrement(24);
+            scroller.getVerticalBar().setPageIncrement(Math.max(24, scroller.getClientArea().height - 24));
+        } finally {
+            reflowing = false;
+        }
+    }
+
+    private void follow(Event event) {
+        if (event.widget instanceof Control control && within(control)) {
+            Rectangle at = event.display.map(control.getParent(), body, control.getBounds());
+            if (at.height < scroller.getClientArea().height) {
+                scroller.showControl(control);
+            }
+        }
+    }
+
+    private boolean within(Control control) {
+        for (Composite up = control.getParent(); up != null; up = up.getParent()) {
+            if (up == body) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

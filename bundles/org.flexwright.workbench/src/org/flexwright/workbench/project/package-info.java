@@ -1,0 +1,2 @@
+/** The open project of a window: opening, closing, findings, names of its things. */
+package org.flexwright.workbench.project;

@@ -1,0 +1,2 @@
+/** What a maker sets: size of text, theme. */
+package org.flexwright.workbench.settings;

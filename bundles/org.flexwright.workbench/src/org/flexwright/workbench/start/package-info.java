@@ -1,0 +1,2 @@
+/** The start page and the making of a new project. */
+package org.flexwright.workbench.start;
