@@ -6,6 +6,7 @@ import org.eclipse.ui.IPerspectiveDescriptor;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PerspectiveAdapter;
+import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.menus.WorkbenchWindowControlContribution;
 import org.flexwright.workbench.kit.Kit;
 import org.flexwright.workbench.kit.Palette.Ink;
@@ -16,11 +17,26 @@ public final class StageBar extends WorkbenchWindowControlContribution {
 
     @Override
     protected Control createControl(Composite parent) {
-        IWorkbenchWindow window = getWorkbenchWindow();
-        WordRow row = new WordRow(parent, window.getService(Kit.class), "Stages", Ink.PANEL);
+        WordRow row = new WordRow(parent, PlatformUI.getWorkbench().getService(Kit.class), "Stages", Ink.PANEL);
         for (Stage stage : Stage.values()) {
             row.add(stage.name(), stage.word(), stage.hint() + " (Ctrl+" + (stage.ordinal() + 1) + ")");
         }
+        row.getDisplay().asyncExec(() -> connect(row)); // the bar is made before its window is known
+        return row;
+    }
+
+    private static void connect(WordRow row) {
+        if (row.isDisposed()) {
+            return;
+        }
+        for (IWorkbenchWindow window : PlatformUI.getWorkbench().getWorkbenchWindows()) {
+            if (window.getShell() == row.getShell()) {
+                connect(row, window);
+            }
+        }
+    }
+
+    private static void connect(WordRow row, IWorkbenchWindow window) {
         row.whenChosen(id -> Stages.go(window, Stage.valueOf(id)));
         PerspectiveAdapter watcher = new PerspectiveAdapter() {
             @Override
@@ -33,7 +49,6 @@ public final class StageBar extends WorkbenchWindowControlContribution {
         if (window.getActivePage() != null) {
             show(row, window.getActivePage().getPerspective());
         }
-        return row;
     }
 
     private static void show(WordRow row, IPerspectiveDescriptor perspective) {

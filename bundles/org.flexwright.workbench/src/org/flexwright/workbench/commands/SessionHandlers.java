@@ -40,6 +40,7 @@ public final class SessionHandlers {
         handlers.activateHandler(IWorkbenchCommandConstants.EDIT_UNDO, undo, here);
         handlers.activateHandler(IWorkbenchCommandConstants.EDIT_REDO, redo, here);
         handlers.activateHandler(IWorkbenchCommandConstants.FILE_SAVE, save, here);
+        handlers.activateHandler(IWorkbenchCommandConstants.FILE_NEW, new NewProjectHandler(), here);
         projects.addListener(new ProjectListener() {
             @Override
             public void opened() {

@@ -5,14 +5,18 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
+import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.events.PaintEvent;
+import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.ImageLoader;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swtchart.Chart;
@@ -25,24 +29,29 @@ import org.eclipse.swtchart.ISeries;
 import org.eclipse.swtchart.ISeries.SeriesType;
 import org.eclipse.swtchart.LineStyle;
 import org.eclipse.swtchart.Range;
+import org.flexwright.core.view.Axis;
+import org.flexwright.core.view.PlotModel;
+import org.flexwright.core.view.PlotModel.Series;
+import org.flexwright.core.view.PlotModel.Style;
+import org.flexwright.core.view.Tick;
 import org.flexwright.workbench.kit.Palette.Ink;
 import org.flexwright.workbench.kit.Type.Role;
 
 /**
- * A chart in the program's colours: axis titles with unit, a target band behind the data, each series with its own colour, marker and
- * dash. Exports itself as PNG, SVG and CSV.
+ * Draws a plot model in the program's colours: axis titles with unit, target band behind the data, each series with its own colour,
+ * marker and dash. Exports itself as PNG, SVG and CSV.
  */
 public final class ChartPane extends Composite {
 
-    private static final PlotSymbolType[] MARKERS = {PlotSymbolType.CIRCLE, PlotSymbolType.SQUARE, PlotSymbolType.DIAMOND,
-        PlotSymbolType.TRIANGLE, PlotSymbolType.INVERTED_TRIANGLE, PlotSymbolType.CROSS};
-    private static final LineStyle[] DASHES = {LineStyle.SOLID, LineStyle.DASH, LineStyle.DOT, LineStyle.DASHDOT, LineStyle.DASHDOTDOT,
-        LineStyle.SOLID};
+    private static final List<PlotSymbolType> MARKERS = List.of(PlotSymbolType.CIRCLE, PlotSymbolType.SQUARE, PlotSymbolType.DIAMOND,
+            PlotSymbolType.TRIANGLE, PlotSymbolType.INVERTED_TRIANGLE, PlotSymbolType.CROSS);
+    private static final List<LineStyle> DASHES = List.of(LineStyle.SOLID, LineStyle.DASH, LineStyle.DOT, LineStyle.DASHDOT,
+            LineStyle.DASHDOTDOT);
 
     private final Kit kit;
     private final Chart chart;
-    private ChartData data = ChartData.of("chart", "", "", java.util.List.of());
-    private Function<ChartData, String> svg;
+    private PlotModel plot;
+    private Function<PlotModel, String> svg;
 
     /** An empty chart. */
     public ChartPane(Composite parent, Kit kit) {
@@ -54,24 +63,39 @@ public final class ChartPane extends Composite {
         kit.dress(chart, Ink.INK, Ink.PAPER, Role.BODY);
         kit.dress(chart.getPlotArea().getControl(), Ink.INK, Ink.PAPER, Role.BODY);
         chart.getTitle().setVisible(false);
-        chart.getPlotArea().addCustomPaintListener(new ICustomPaintListener() {
+        chart.getPlotArea().addCustomPaintListener(painter(true, this::paintBands));
+        chart.getPlotArea().addCustomPaintListener(painter(false, this::paintLevels));
+        named("Plot");
+        kit.whenDressed(this, this::colour);
+    }
+
+    private interface Paint {
+        void paint(GC gc, IAxis y, Point size);
+    }
+
+    private ICustomPaintListener painter(boolean behind, Paint work) {
+        return new ICustomPaintListener() {
             @Override
-            public void paintControl(org.eclipse.swt.events.PaintEvent event) {
-                paintBand(event.gc);
+            public void paintControl(PaintEvent event) {
+                if (plot != null) {
+                    work.paint(event.gc, chart.getAxisSet().getYAxis(0), chart.getPlotArea().getSize());
+                }
             }
 
             @Override
             public boolean drawBehindSeries() {
-                return true;
+                return behind;
             }
-        });
-        Kit.name(chart, data.name());
-        Kit.name(chart.getPlotArea().getControl(), data.name());
-        kit.whenDressed(this, this::colour);
+        };
+    }
+
+    private void named(String words) {
+        Kit.name(chart, words);
+        Kit.name(chart.getPlotArea().getControl(), words);
     }
 
     /** Sets what writes SVG; without it {@link #exportSvg} is refused. */
-    public void setSvgWriter(Function<ChartData, String> writer) {
+    public void setSvgWriter(Function<PlotModel, String> writer) {
         this.svg = writer;
     }
 
@@ -80,28 +104,26 @@ public final class ChartPane extends Composite {
         return svg != null;
     }
 
-    /** What is shown. */
-    public ChartData data() {
-        return data;
+    /** What is shown; null when nothing is. */
+    public PlotModel plot() {
+        return plot;
     }
 
-    /** Shows other data. */
-    public void show(ChartData shown) {
-        this.data = shown;
+    /** Shows another plot. */
+    public void show(PlotModel shown) {
+        this.plot = shown;
         chart.suspendUpdate(true);
         for (ISeries<?> old : chart.getSeriesSet().getSeries()) {
             chart.getSeriesSet().deleteSeries(old.getId());
         }
-        for (ChartSeries s : shown.series()) {
-            ILineSeries<?> line = (ILineSeries<?>) chart.getSeriesSet().createSeries(SeriesType.LINE, s.name());
-            line.setXSeries(s.x());
-            line.setYSeries(s.y());
+        for (Series s : shown.series()) {
+            ISeries<?> line = chart.getSeriesSet().createSeries(SeriesType.LINE, s.name());
+            line.setXSeries(s.points().stream().mapToDouble(PlotModel.Point::x).toArray());
+            line.setYSeries(s.points().stream().mapToDouble(PlotModel.Point::y).toArray());
         }
-        Kit.name(chart, shown.name());
-        Kit.name(chart.getPlotArea().getControl(), shown.name() + ", " + shown.series().size() + " series");
         chart.suspendUpdate(false);
+        named(shown.title() + ", " + shown.x().title() + " across, " + shown.y().title() + " up");
         colour();
-        range();
         chart.redraw();
     }
 
@@ -111,28 +133,20 @@ public final class ChartPane extends Composite {
         }
         chart.setBackground(kit.color(Ink.PAPER));
         chart.setBackgroundInPlotArea(kit.color(Ink.PAPER));
-        IAxis x = chart.getAxisSet().getXAxis(0);
-        IAxis y = chart.getAxisSet().getYAxis(0);
-        axis(x, data.xTitle());
-        axis(y, data.yTitle());
-        if (!data.categories().isEmpty()) {
-            x.setCategorySeries(data.categories().toArray(String[]::new));
-        }
-        x.enableCategory(!data.categories().isEmpty());
-        chart.getLegend().setVisible(data.series().size() > 1);
+        axis(chart.getAxisSet().getXAxis(0), plot == null ? null : plot.x());
+        axis(chart.getAxisSet().getYAxis(0), plot == null ? null : plot.y());
+        chart.getLegend().setVisible(plot != null && plot.series().size() > 1);
         chart.getLegend().setPosition(SWT.BOTTOM);
         chart.getLegend().setBackground(kit.color(Ink.PAPER));
         chart.getLegend().setForeground(kit.color(Ink.INK));
         chart.getLegend().setFont(kit.type().font(Role.BODY));
         ISeries<?>[] shown = chart.getSeriesSet().getSeries();
         for (int i = 0; i < shown.length; i++) {
-            series((ILineSeries<?>) shown[i], data.series().get(i), i);
+            series((ILineSeries<?>) shown[i], plot.series().get(i), i);
         }
     }
 
-    private void axis(IAxis axis, String title) {
-        axis.getTitle().setText(title);
-        axis.getTitle().setVisible(!title.isEmpty());
+    private void axis(IAxis axis, Axis model) {
         axis.getTitle().setForeground(kit.color(Ink.INK));
         axis.getTitle().setFont(kit.type().font(Role.BODY));
         axis.getTick().setForeground(kit.color(Ink.QUIET));
@@ -141,66 +155,78 @@ public final class ChartPane extends Composite {
         axis.getTick().setTickMarkStepHint(kit.grid().steps(16));
         axis.getGrid().setForeground(kit.color(Ink.LINE));
         axis.getGrid().setStyle(axis.getDirection() == IAxis.Direction.Y ? LineStyle.DOT : LineStyle.NONE);
+        axis.getTitle().setVisible(model != null && !model.title().isEmpty());
+        if (model == null) {
+            return;
+        }
+        axis.getTitle().setText(model.title());
+        boolean named = axis.getDirection() == IAxis.Direction.X && model.ticks().stream().anyMatch(ChartPane::isName);
+        if (named) {
+            axis.setCategorySeries(model.ticks().stream().map(Tick::label).toArray(String[]::new));
+        }
+        axis.enableCategory(named);
+        if (!named) {
+            axis.setRange(new Range(model.min(), model.max()));
+        }
     }
 
-    private void series(ILineSeries<?> line, ChartSeries s, int index) {
-        var colour = kit.color(Palette.series(index));
+    private static boolean isName(Tick tick) {
+        return !tick.label().matches("[-−+]?[0-9.,  ]+([eE×].*)?");
+    }
+
+    private void series(ILineSeries<?> line, Series model, int index) {
+        Color colour = kit.color(Palette.series(index));
+        boolean joined = model.style() == Style.LINE;
         line.setLineColor(colour);
         line.setLineWidth(2);
-        line.setLineStyle(s.joined() ? DASHES[index % DASHES.length] : LineStyle.NONE);
+        line.setLineStyle(joined ? DASHES.get(index % DASHES.size()) : LineStyle.NONE);
         line.setSymbolColor(colour);
-        line.setSymbolType(s.marked() ? MARKERS[index % MARKERS.length] : PlotSymbolType.NONE);
+        line.setSymbolType(joined ? PlotSymbolType.NONE : MARKERS.get(index % MARKERS.size()));
         line.setSymbolSize(kit.grid().steps(1) + 1);
         line.setAntialias(SWT.ON);
         IErrorBar bar = line.getYErrorBar();
-        bar.setVisible(s.minus().length > 0);
-        if (s.minus().length > 0) {
+        boolean intervals = model.points().stream().anyMatch(p -> p.low() < p.y() || p.high() > p.y());
+        bar.setVisible(intervals);
+        if (intervals) {
             bar.setType(IErrorBar.ErrorBarType.BOTH);
-            bar.setMinusErrors(s.minus());
-            bar.setPlusErrors(s.plus());
+            bar.setMinusErrors(model.points().stream().mapToDouble(p -> p.y() - p.low()).toArray());
+            bar.setPlusErrors(model.points().stream().mapToDouble(p -> p.high() - p.y()).toArray());
             bar.setColor(colour);
             bar.setLineWidth(2);
         }
     }
 
-    /** Everything in sight, the band and the intervals too, with a little air. */
-    private void range() {
-        double low = Double.POSITIVE_INFINITY;
-        double high = Double.NEGATIVE_INFINITY;
-        for (ChartSeries s : data.series()) {
-            for (int i = 0; i < s.y().length; i++) {
-                low = Math.min(low, s.y()[i] - (s.minus().length == 0 ? 0 : s.minus()[i]));
-                high = Math.max(high, s.y()[i] + (s.plus().length == 0 ? 0 : s.plus()[i]));
-            }
+    private void paintBands(GC gc, IAxis y, Point size) {
+        gc.setBackground(kit.color(Ink.BAND));
+        for (PlotModel.Band band : plot.bands()) {
+            int top = Double.isInfinite(band.high()) ? 0 : y.getPixelCoordinate(band.high());
+            int bottom = Double.isInfinite(band.low()) ? size.y : y.getPixelCoordinate(band.low());
+            gc.fillRectangle(0, top, size.x, Math.max(2, bottom - top));
         }
-        for (Double end : new Double[] {data.bandLow(), data.bandHigh()}) {
-            if (end != null) {
-                low = Math.min(low, end);
-                high = Math.max(high, end);
-            }
-        }
-        chart.getAxisSet().adjustRange();
-        if (low <= high) {
-            double air = low == high ? Math.max(Math.abs(low) * 0.1, 0.1) : (high - low) * 0.08;
-            chart.getAxisSet().getYAxis(0).setRange(new Range(low - air, high + air));
+        gc.setForeground(kit.color(Ink.INK));
+        gc.setFont(kit.type().font(Role.BODY));
+        for (PlotModel.Band band : plot.bands()) {
+            int top = Double.isInfinite(band.high()) ? 0 : y.getPixelCoordinate(band.high());
+            gc.drawText(band.label(), size.x - gc.textExtent(band.label()).x - kit.grid().gap(), Math.max(0, top) + 2, true);
         }
     }
 
-    private void paintBand(GC gc) {
-        if (!data.banded()) {
-            return;
+    private void paintLevels(GC gc, IAxis y, Point size) {
+        gc.setForeground(kit.color(Ink.INK));
+        gc.setFont(kit.type().font(Role.BODY));
+        gc.setLineStyle(SWT.LINE_DASH);
+        for (PlotModel.Level level : plot.lines()) {
+            int at = y.getPixelCoordinate(level.y());
+            gc.drawLine(0, at, size.x, at);
+            gc.drawText(level.label(), kit.grid().gap(), at - gc.textExtent(level.label()).y - 2, true);
         }
-        IAxis y = chart.getAxisSet().getYAxis(0);
-        var size = chart.getPlotArea().getSize();
-        int top = data.bandHigh() == null ? 0 : y.getPixelCoordinate(data.bandHigh());
-        int bottom = data.bandLow() == null ? size.y : y.getPixelCoordinate(data.bandLow());
-        gc.setBackground(kit.color(Ink.BAND));
-        gc.fillRectangle(0, top, size.x, Math.max(2, bottom - top));
+        gc.setLineStyle(SWT.LINE_SOLID);
     }
 
     /** Writes a picture as the screen shows it. */
     public void exportPng(Path file) throws IOException {
-        Image image = new Image(getDisplay(), Math.max(1, chart.getSize().x), Math.max(1, chart.getSize().y));
+        Point size = chart.getSize();
+        Image image = new Image(getDisplay(), Math.max(1, size.x), Math.max(1, size.y));
         GC gc = new GC(image);
         try {
             chart.print(gc);
@@ -215,16 +241,16 @@ public final class ChartPane extends Composite {
         }
     }
 
-    /** Writes the chart as SVG. Throws IllegalStateException when no writer was set. */
+    /** Writes the plot as SVG. Throws IllegalStateException when no writer was set. */
     public void exportSvg(Path file) throws IOException {
         if (svg == null) {
             throw new IllegalStateException("Nothing here writes SVG.");
         }
-        Files.writeString(file, svg.apply(data));
+        Files.writeString(file, svg.apply(plot));
     }
 
     /** Writes the numbers as CSV. */
     public void exportCsv(Path file) throws IOException {
-        Files.writeString(file, data.csv());
+        Files.writeString(file, plot.table().csv());
     }
 }

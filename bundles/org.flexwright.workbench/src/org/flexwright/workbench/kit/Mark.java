@@ -20,15 +20,13 @@ public record Mark(String shape, String word, Ink ink) {
 
     /** The mark of a verdict. */
     public static Mark of(Verdict verdict) {
-        return switch (verdict) {
-            case IN -> new Mark("●", "in", Ink.IN);
-            case ABOVE -> new Mark("▲", "above", Ink.OUT);
-            case BELOW -> new Mark("▼", "below", Ink.OUT);
-            case CANNOT_TELL -> new Mark("?", "cannot tell", Ink.UNSURE);
-            case NOT_MEASURED -> new Mark("–", "not measured", Ink.QUIET);
-            case NOT_COMPARABLE -> new Mark("≠", "not comparable", Ink.UNSURE);
-            case FAILED_PART -> new Mark("✕", "failed part", Ink.OUT);
+        Ink ink = switch (verdict) {
+            case IN -> Ink.IN;
+            case ABOVE, BELOW, FAILED_PART -> Ink.OUT;
+            case CANNOT_TELL, NOT_COMPARABLE -> Ink.UNSURE;
+            case NOT_MEASURED -> Ink.QUIET;
         };
+        return new Mark(verdict.shape(), verdict.word(), ink);
     }
 
     /** The mark of a finding's severity. */

@@ -3,6 +3,7 @@ package org.flexwright.workbench.kit;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
@@ -21,7 +22,7 @@ public final class ScrollPane extends Composite {
     public ScrollPane(Composite parent, Kit kit, int columns, Spacing spacing) {
         super(parent, SWT.NONE);
         kit.dress(this, Ink.INK, Ink.PAPER, Role.BODY);
-        setLayout(new org.eclipse.swt.layout.FillLayout());
+        setLayout(new FillLayout());
         scroller = new ScrolledComposite(this, SWT.V_SCROLL);
         scroller.setExpandHorizontal(true);
         scroller.setExpandVertical(true);
@@ -63,6 +64,17 @@ public final class ScrollPane extends Composite {
         } finally {
             reflowing = false;
         }
+    }
+
+    /** Computes the height of the scrolling page around a control again, or lays its parent out when there is none. */
+    public static void reflowAround(Control control) {
+        for (Composite up = control.getParent(); up != null; up = up.getParent()) {
+            if (up instanceof ScrollPane pane) {
+                pane.reflow();
+                return;
+            }
+        }
+        control.requestLayout();
     }
 
     private void follow(Event event) {

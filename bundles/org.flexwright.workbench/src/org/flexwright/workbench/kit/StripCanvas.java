@@ -1,7 +1,5 @@
 package org.flexwright.workbench.kit;
 
-import java.util.function.DoubleFunction;
-
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.accessibility.AccessibleControlAdapter;
@@ -9,21 +7,23 @@ import org.eclipse.swt.accessibility.AccessibleControlEvent;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
+import org.flexwright.core.view.Strip;
 import org.flexwright.workbench.kit.Palette.Ink;
 import org.flexwright.workbench.kit.Type.Role;
 
 /** A strip to scale: target band, interval, parts and reference; says the same in words to people who hear the screen. */
-public final class Strip extends Canvas {
+public final class StripCanvas extends Canvas {
 
     private final Kit kit;
-    private StripData data;
+    private Strip strip;
+    private Ink ink = Ink.QUIET;
 
     /** An empty strip. */
-    public Strip(Composite parent, Kit kit) {
+    public StripCanvas(Composite parent, Kit kit) {
         super(parent, SWT.DOUBLE_BUFFERED | SWT.NO_FOCUS);
         this.kit = kit;
         kit.dress(this, Ink.INK, Ink.PAPER, Role.BODY);
-        Kit.name(this, "strip");
+        Kit.name(this, "Strip");
         getAccessible().addAccessibleControlListener(new AccessibleControlAdapter() {
             @Override
             public void getRole(AccessibleControlEvent event) {
@@ -31,23 +31,24 @@ public final class Strip extends Canvas {
             }
         });
         addPaintListener(event -> {
-            if (data != null) {
-                StripPainter.paint(event.gc, getClientArea(), data, kit);
+            if (strip != null) {
+                StripPainter.paint(event.gc, getClientArea(), strip, ink, kit);
             }
         });
     }
 
     /**
-     * Shows data.
+     * Shows a strip.
      *
-     * @param shown  what to draw
-     * @param about  what it is about: property and trial
-     * @param number prints a number with its unit, for the words
+     * @param shown  what to draw; null for nothing
+     * @param colour the verdict's colour
+     * @param words  the same in words: property, trial, value with interval, verdict
      */
-    public void show(StripData shown, String about, DoubleFunction<String> number) {
-        this.data = shown;
-        Kit.name(this, about + ": " + shown.words(number));
-        setToolTipText(shown.words(number));
+    public void show(Strip shown, Ink colour, String words) {
+        this.strip = shown;
+        this.ink = colour;
+        Kit.name(this, words);
+        setToolTipText(words);
         redraw();
     }
 

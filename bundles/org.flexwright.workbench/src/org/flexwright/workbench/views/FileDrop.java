@@ -1,0 +1,45 @@
+package org.flexwright.workbench.views;
+
+import java.nio.file.Path;
+
+import org.eclipse.swt.dnd.DND;
+import org.eclipse.swt.dnd.DropTarget;
+import org.eclipse.swt.dnd.DropTargetAdapter;
+import org.eclipse.swt.dnd.DropTargetEvent;
+import org.eclipse.swt.dnd.FileTransfer;
+import org.eclipse.swt.dnd.Transfer;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Item;
+import org.flexwright.model.Entry;
+import org.flexwright.workbench.project.Attaching;
+import org.flexwright.workbench.project.ProjectService;
+
+/** Files dropped on a control are copied into the project; dropped on the line of a trial or part, they belong to it. */
+final class FileDrop extends DropTargetAdapter {
+
+    private final Control target;
+    private final ProjectService projects;
+
+    FileDrop(Control target, ProjectService projects) {
+        this.target = target;
+        this.projects = projects;
+        DropTarget drop = new DropTarget(target, DND.DROP_COPY | DND.DROP_DEFAULT);
+        drop.setTransfer(new Transfer[] {FileTransfer.getInstance()});
+        drop.addDropListener(this);
+    }
+
+    @Override
+    public void dragEnter(DropTargetEvent event) {
+        event.detail = projects.session().filter(session -> !session.readOnly()).isPresent() ? DND.DROP_COPY : DND.DROP_NONE;
+    }
+
+    @Override
+    public void drop(DropTargetEvent event) {
+        if (event.data instanceof String[] files) {
+            Entry owner = event.item instanceof Item item && item.getData() instanceof Entry entry ? entry : null;
+            for (String file : files) {
+                Attaching.attach(target.getShell(), projects, Path.of(file), owner);
+            }
+        }
+    }
+}
