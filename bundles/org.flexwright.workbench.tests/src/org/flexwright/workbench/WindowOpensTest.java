@@ -15,6 +15,6 @@ class WindowOpensTest {
         assertEquals(1, windows.length);
         assertTrue(windows[0].getShell().isVisible());
         assertEquals("Flexwright", windows[0].getShell().getText());
-        assertEquals(ProjectPerspective.ID, windows[0].getActivePage().getPerspective().getId());
+        assertEquals(Stage.PLAN.perspective(), windows[0].getActivePage().getPerspective().getId());
     }
 }

@@ -62,12 +62,12 @@ public final class FieldControl extends Composite {
         note = kit.quiet(this, "");
         problem = kit.label(this, "", Ink.STOP, Role.BODY);
         lay();
-        input.addListener(SWT.FocusIn, event -> before = binding.text());
-        input.addListener(SWT.FocusOut, event -> left());
+        input().addListener(SWT.FocusIn, event -> before = binding.text());
+        input().addListener(SWT.FocusOut, event -> left());
         binding.addListener(watcher);
         addListener(SWT.Dispose, event -> binding.removeListener(watcher));
-        Kit.name(input, field.label() + (field.unit().isEmpty() ? "" : ", " + unitWords()));
-        input.setToolTipText(help());
+        Kit.name(input(), field.label() + (field.unit().isEmpty() ? "" : ", " + unitWords()));
+        input().setToolTipText(help());
         show();
         showProblem();
     }
@@ -221,7 +221,7 @@ public final class FieldControl extends Composite {
             problem.setVisible(!words.isEmpty());
             ScrollPane.reflowAround(this);
         }
-        Kit.describe(input, words.isEmpty() ? help() : words);
+        Kit.describe(input(), words.isEmpty() ? help() : words);
     }
 
     /** Help, what is allowed and the unit's alternatives, as F1 and the foot of the form show it. */
@@ -258,13 +258,16 @@ public final class FieldControl extends Composite {
 
     private void lay() {
         GridLayout layout = (GridLayout) getLayout();
-        layout.numColumns = stacked ? 3 : 4;
+        boolean unlabelled = field.label().isEmpty();
+        layout.numColumns = stacked || unlabelled ? 3 : 4;
         boolean multi = (input.getStyle() & SWT.MULTI) != 0;
         GridData labelData = new GridData(SWT.FILL, multi && !stacked ? SWT.BEGINNING : SWT.CENTER, stacked, false, stacked ? 3 : 1, 1);
         if (multi && !stacked) {
             labelData.verticalIndent = kit.grid().steps(1);
         }
         label.setLayoutData(labelData);
+        labelData.exclude = unlabelled;
+        label.setVisible(!unlabelled);
         if (!stacked) {
             kit.chars(label, labelChars);
         }
@@ -281,7 +284,7 @@ public final class FieldControl extends Composite {
         note.setLayoutData(words ? Grid.natural() : Grid.wide());
         GridData problemData = new GridData(SWT.FILL, SWT.BEGINNING, true, false, 3, 1);
         problemData.exclude = problem.getText().isEmpty();
-        if (!stacked) {
+        if (!stacked && !unlabelled) {
             problemData.horizontalIndent = kit.type().chars(Role.BODY, labelChars) + kit.grid().gap();
             problemData.horizontalSpan = 4;
         }

@@ -1,6 +1,7 @@
 package org.flexwright.workbench.pages;
 
 import java.util.List;
+import java.util.function.Predicate;
 
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
@@ -16,18 +17,25 @@ public final class FindingStrips {
 
     private final Composite pane;
     private final PageContext context;
+    private final Predicate<Finding> which;
     private List<Finding> shown;
 
-    /** Strips within a grid; call {@link #show} when the findings change. */
+    /** All findings about the subject and what is in it, as strips within a grid; call {@link #show} when the findings change. */
     public FindingStrips(Composite parent, PageContext context) {
+        this(parent, context, finding -> true);
+    }
+
+    /** Some of them. */
+    public FindingStrips(Composite parent, PageContext context, Predicate<Finding> which) {
         this.context = context;
+        this.which = which;
         this.pane = context.kit().pane(parent, 1, Spacing.FIELDS);
         pane.setLayoutData(Grid.wide());
     }
 
     /** Shows the present findings. */
     public void show() {
-        List<Finding> findings = context.findings();
+        List<Finding> findings = context.findings().stream().filter(which).toList();
         if (findings.equals(shown)) {
             return;
         }

@@ -1,0 +1,2 @@
+/** Planning a trial. */
+package org.flexwright.workbench.trial;
