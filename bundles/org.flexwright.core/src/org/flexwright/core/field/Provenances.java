@@ -65,14 +65,16 @@ public final class Provenances {
         return of(owner, feature).map(Provenance::getOrigin).orElse(Origin.TYPED);
     }
 
-    /** Keeps where a value came from, in place of what was kept before. Nothing happens outside any entry. */
-    public static void keep(Edit edit, EObject owner, EStructuralFeature feature, Origin origin, String source, String typedAs) {
+    /** Keeps where a value came from, in place of what was kept before, and gives the record back; null outside any entry. */
+    public static Provenance keep(Edit edit, EObject owner, EStructuralFeature feature, Origin origin, String source, String typedAs) {
         Entry keeper = keeper(owner);
         if (keeper == null) {
-            return;
+            return null;
         }
         forget(edit, owner, feature);
-        edit.add(keeper, ModelPackage.Literals.ENTRY__PROVENANCE, create(edit, path(owner, feature), origin, source, typedAs));
+        Provenance provenance = create(edit, path(owner, feature), origin, source, typedAs);
+        edit.add(keeper, ModelPackage.Literals.ENTRY__PROVENANCE, provenance);
+        return provenance;
     }
 
     /** A new record under a name as {@link #path} makes it, to be put into an entry that is being made. Empty texts are left out. */
