@@ -3,8 +3,8 @@ package org.flexwright.cli;
 import java.io.PrintWriter;
 import java.util.List;
 
+import org.flexwright.core.session.RefusedException;
 import org.flexwright.core.session.StoreException;
-import org.flexwright.core.trial.PlanException;
 import org.flexwright.quantity.QuantityException;
 
 import com.google.gson.Gson;
@@ -84,7 +84,7 @@ public final class Cli {
         return switch (problem) {
             case StoreException store -> refuse(command, json, store.getMessage(), "Nothing was changed.", Status.STORE);
             case CliException file -> refuse(command, json, file.getMessage(), "Nothing was changed.", Status.STORE);
-            case PlanException plan -> refuse(command, json, plan.getMessage(), help(command), Status.USAGE);
+            case RefusedException plan -> refuse(command, json, plan.getMessage(), help(command), Status.USAGE);
             case UsageException usage -> refuse(command, json, usage.getMessage(), help(command), Status.USAGE);
             case QuantityException quantity -> refuse(command, json, quantity.getMessage(), help(command), Status.USAGE);
             default -> refuse(command, json, "Something in the program went wrong; what was saved before stays as it was.",

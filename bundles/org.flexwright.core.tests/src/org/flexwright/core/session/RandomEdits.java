@@ -29,6 +29,7 @@ final class RandomEdits {
     private final Random random;
     private final Demo demo;
 
+    /** With details of the demo plugin, or without when it is null. */
     RandomEdits(long seed, Demo demo) {
         this.random = new Random(seed);
         this.demo = demo;
@@ -62,7 +63,8 @@ final class RandomEdits {
     private static boolean isOurs(EStructuralFeature f) {
         return f.isChangeable() && !f.isDerived() && !f.isTransient() && f != ModelPackage.Literals.IDENTIFIED__ID
                 && f != ModelPackage.Literals.PROJECT__JOURNAL_SEQ && f != ModelPackage.Literals.PROJECT__WRITTEN_BY
-                && f != ModelPackage.Literals.PROJECT__FORMAT_VERSION && f != ModelPackage.Literals.PROJECT__PLUGINS;
+                && f != ModelPackage.Literals.PROJECT__FORMAT_VERSION && f != ModelPackage.Literals.PROJECT__PLUGINS
+                && !f.getName().equals("frozenAt");
     }
 
     private void contained(Edit edit, EObject o, EReference r, int size) {
@@ -98,9 +100,11 @@ final class RandomEdits {
 
     private EObject child(EReference r, int depth) {
         EClass type = r.getEReferenceType();
-        if (type == EcorePackage.Literals.EOBJECT) {
+        if (type == EcorePackage.Literals.EOBJECT && demo == null) {
+            return null;
+        } else if (type == EcorePackage.Literals.EOBJECT) {
             type = demo.pour;
-        } else if (type == demo.row && random.nextBoolean()) {
+        } else if (demo != null && type == demo.row && random.nextBoolean()) {
             type = demo.special;
         }
         if (type.isAbstract() || depth > 3) {

@@ -178,6 +178,44 @@ class SessionPropertyTest {
 
     @ParameterizedTest
     @MethodSource("seeds")
+    void detailsOfAnAbsentPluginGoThroughAnyEditsAndTheJournal(long seed) throws IOException {
+        Path folder = Demo.folder(temp);
+        try (ProjectSession s = demo.store().create(folder, "Dome")) {
+            RandomEdits edits = new RandomEdits(seed, demo);
+            for (int i = 0; i < EDITS; i++) {
+                s.execute("edit", edits::some);
+            }
+            s.save();
+        }
+        byte[] saved = Files.readAllBytes(folder.resolve("project.xmi"));
+        RandomEdits edits = new RandomEdits(seed + 1, null);
+        byte[] edited;
+        try (ProjectSession s = demo.storeWithoutPlugin().open(folder)) {
+            int steps = 0;
+            for (int i = 0; i < EDITS; i++) {
+                s.execute("edit " + i, edits::some);
+            }
+            edited = s.bytes();
+            for (; s.canUndo(); steps++) {
+                s.undo();
+            }
+            assertSameText(saved, s.bytes(), "all undone");
+            for (; s.canRedo(); steps--) {
+                s.redo();
+            }
+            assertEquals(0, steps);
+            assertSameText(edited, s.bytes(), "all redone");
+        }
+        try (ProjectSession s = demo.storeWithoutPlugin().openReadOnly(folder)) {
+            assertSameText(edited, s.bytes(), "from the journal, without the plugin");
+        }
+        try (ProjectSession s = demo.store().openReadOnly(folder)) {
+            assertSameText(edited, s.bytes(), "from the journal, with the plugin");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
     void workThatThrowsLeavesNothing(long seed) throws IOException {
         Path folder = Demo.folder(temp);
         try (ProjectSession s = demo.store().create(folder, "Dome")) {

@@ -25,6 +25,9 @@ import com.google.gson.JsonObject;
  * ({@code +0}, the first of the fragment).
  */
 final class ChangeText {
+    /** Key of the reason why a line cannot be carried out now: it changes details whose plugin is not here. */
+    static final String ABSENT = "journal.absent";
+
     private final Packages packages;
     private final ModelIndex index;
     private final EObject root;
@@ -170,6 +173,9 @@ final class ChangeText {
             JsonObject entry = e.getAsJsonObject();
             EObject owner = index.find(entry.get("o").getAsString());
             var feature = owner == null ? null : owner.eClass().getEStructuralFeature(entry.get("f").getAsString());
+            if (owner != null && Packages.isStandIn(owner)) {
+                throw new UnreadableException(StoreException.Kind.UNREADABLE, ABSENT, owner.eClass().getEPackage().getNsURI());
+            }
             if (feature == null) {
                 throw new UnreadableException(StoreException.Kind.UNREADABLE, "journal.address", entry.get("o").getAsString());
             }

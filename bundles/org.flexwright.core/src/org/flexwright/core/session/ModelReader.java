@@ -46,7 +46,7 @@ final class ModelReader extends DefaultHandler2 {
     static final String XMI = "http://www.omg.org/XMI";
     private static final String XSI = "http://www.w3.org/2001/XMLSchema-instance";
     /** Deeper than any project; keeps a hostile file from exhausting the stack when it is written or walked. */
-    private static final int DEEPEST = 100;
+    private static final int DEEPEST = 64;
 
     private final Packages packages;
     private final boolean fragment;
@@ -246,6 +246,9 @@ final class ModelReader extends DefaultHandler2 {
 
     private void knownChild(Frame parent, String uri, String name, String qName, Attributes attributes) throws SAXException {
         FeatureShape f = uri.isEmpty() ? parent.shape.feature(name) : null;
+        if (f != null && f.reference != null && !f.isChild()) {
+            throw stop(Kind.HOSTILE, "xml.href");
+        }
         if (f == null || !f.isElement()) {
             unknownFeatures++;
             standInChild(UnknownFeatures.on(parent.object), parent, uri, name, qName, attributes);

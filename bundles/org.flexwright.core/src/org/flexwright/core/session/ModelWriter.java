@@ -128,9 +128,15 @@ final class ModelWriter {
         }
         for (Object item : (List<?>) value) {
             newLine(depth);
-            out.append('<').append(name).append('>');
-            XmlText.escape(out, f.print(item), false);
-            out.append("</").append(name).append('>');
+            out.append('<').append(name);
+            String text = f.print(item);
+            if (text.isEmpty()) {
+                out.append("/>");
+            } else {
+                out.append('>');
+                XmlText.escape(out, text, false);
+                out.append("</").append(name).append('>');
+            }
         }
     }
 
@@ -204,9 +210,8 @@ final class ModelWriter {
 
     private String typeName(EObject object) {
         EPackage p = object.eClass().getEPackage();
-        String prefix = packages.prefix(p.getNsURI());
-        namespaces.put(prefix, p.getNsURI());
-        return prefix + ":" + object.eClass().getName();
+        namespaces.put(p.getNsPrefix(), p.getNsURI());
+        return p.getNsPrefix() + ":" + object.eClass().getName();
     }
 
     private String qualified(EStructuralFeature standInFeature) {

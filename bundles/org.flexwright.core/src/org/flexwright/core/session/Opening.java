@@ -135,6 +135,12 @@ final class Opening {
         Journal journal = null;
         try {
             replay.run();
+            if (replay.needsPlugin() != null && readOnly == null) {
+                // going on would put edits aside that can still be made when the plugin is back
+                letGo();
+                lock = null;
+                readOnly = replay.needsPlugin();
+            }
             if (readOnly == null) {
                 journal = replay.journal(context.clock().instant());
             }

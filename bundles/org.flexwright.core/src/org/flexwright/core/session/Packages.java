@@ -182,6 +182,9 @@ final class Packages {
             if (instant) {
                 return InstantText.print((Instant) value);
             }
+            if (value instanceof Double d && !Double.isFinite(d)) {
+                throw new IllegalArgumentException("The feature " + feature.getName() + " takes a number, not " + d + ".");
+            }
             return number ? value.toString() : EcoreUtil.convertToString(dataType, value);
         }
     }

@@ -70,7 +70,8 @@ public final class ProjectSession implements AutoCloseable {
 
     /**
      * Makes one edit that can be undone by its name. It is in the journal on disk before this returns. When the work throws, everything
-     * is as before and the exception goes on; when the journal cannot be written, likewise with a {@link StoreException}.
+     * is as before and the exception goes on; likewise with a {@link StoreException} when the journal cannot be written, and with a
+     * {@link RefusedException} when a text cannot be kept or a frozen target sheet or recipe would change.
      */
     public void execute(String name, Consumer<Edit> work) {
         run(name, null, work);
@@ -96,11 +97,12 @@ public final class ProjectSession implements AutoCloseable {
             if (change.isEmpty()) {
                 return;
             }
+            Frozen.check(change);
             References.check(change, project());
             write(change);
         } catch (XmlText.ForbiddenCharacterException e) {
             recorder.rollBack();
-            throw new RefusedException(RefusedException.Kind.TEXT, Message.of(ProjectStore.class, "edit.character", e.code(), e.place()));
+            throw new RefusedException(Message.of(ProjectStore.class, "edit.character", e.code(), e.place()));
         } catch (RuntimeException | Error e) {
             recorder.rollBack();
             throw e;

@@ -26,6 +26,7 @@ final class Replay {
     private boolean lineOpen;
     private boolean setAside;
     private long lastNumber;
+    private Message needsPlugin;
 
     Replay(Packages packages, Project project, ModelIndex index, String base, Disk disk, Path file) {
         this.packages = packages;
@@ -63,7 +64,14 @@ final class Replay {
             }
             try {
                 missing.addAll(ChangeText.apply(packages, index, line.body()));
-            } catch (UnreadableException | RuntimeException e) {
+            } catch (UnreadableException e) {
+                if (e.what().key().equals(ChangeText.ABSENT)) {
+                    needsPlugin = Message.of(ProjectStore.class, "journal.needsPlugin", e.what().args().getFirst());
+                    break;
+                }
+                stopBefore(reading.lines(), at, "journal.damaged");
+                break;
+            } catch (RuntimeException e) {
                 stopBefore(reading.lines(), at, "journal.damaged");
                 break;
             }
@@ -105,6 +113,11 @@ final class Replay {
             notices.add(Message.of(ProjectStore.class, "journal.aside", aside));
         }
         return new Journal(disk, file, goodBytes, lineOpen);
+    }
+
+    /** Why the journal can only be gone on with when a plugin is here; null when it can. */
+    Message needsPlugin() {
+        return needsPlugin;
     }
 
     long lastNumber() {

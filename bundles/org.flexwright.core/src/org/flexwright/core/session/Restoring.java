@@ -67,6 +67,9 @@ final class Restoring {
             var project = (org.flexwright.model.Project) content.roots().getFirst();
             Replay replay = new Replay(packages, project, new ModelIndex(project, content.ids()), Journal.base(present), disk, journal);
             replay.run();
+            if (replay.needsPlugin() != null) {
+                throw new StoreException(Kind.READ_ONLY, replay.needsPlugin(), null);
+            }
             replay.journal(now);
             if (replay.lastNumber() > project.getJournalSeq()) {
                 project.setJournalSeq(replay.lastNumber());
