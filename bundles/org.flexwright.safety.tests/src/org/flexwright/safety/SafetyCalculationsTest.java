@@ -15,6 +15,7 @@ import org.flexwright.core.calc.CalculationResult;
 import org.flexwright.core.calc.CalculationRunner;
 import org.flexwright.core.field.FieldDescriptor;
 import org.flexwright.core.find.Severity;
+import org.flexwright.safety.air.LimitsCalculation;
 import org.flexwright.safety.air.MixtureCalculation;
 import org.flexwright.safety.air.PpmCalculation;
 import org.flexwright.safety.air.PurgeCalculation;
@@ -39,7 +40,7 @@ class SafetyCalculationsTest {
     static List<Calculation<?, ?>> all() {
         return List.of(new SpillCalculation(), new RoomCalculation(), new PurgeCalculation(), new PpmCalculation(), new ShiftCalculation(), new MixtureCalculation(),
                 new SolventCalculation(), new UvCalculation(), new PressurePotCalculation(), new VacuumCalculation(), new ExothermCalculation(),
-                new MoistureGasCalculation(), new TouchCalculation(), new SmallPartCalculation());
+                new MoistureGasCalculation(), new TouchCalculation(), new SmallPartCalculation(), new LimitsCalculation());
     }
 
     @ParameterizedTest

@@ -21,7 +21,10 @@ import org.flexwright.testing.hardness.DecayCalculation;
 import org.flexwright.testing.hardness.DurometerCheck;
 import org.flexwright.testing.hardness.DurometerProtocol;
 import org.flexwright.testing.hardness.ScaleChoiceCalculation;
+import org.flexwright.testing.law.OgdenLawCalculation;
 import org.flexwright.testing.law.RelaxationCalculation;
+import org.flexwright.testing.law.RubberFitCalculation;
+import org.flexwright.testing.law.RubberLawCalculation;
 import org.flexwright.testing.motion.DropReboundCalculation;
 import org.flexwright.testing.motion.HopCalculation;
 import org.flexwright.testing.motion.HysteresisCalculation;
@@ -43,7 +46,7 @@ class TestingCalculationsTest {
         return List.of(new DurometerCheck(), new DurometerProtocol(), new ScaleChoiceCalculation(), new CrossScaleCalculation(), new DecayCalculation(),
                 new TensileCalculation(), new TearCalculation(), new CompressionSetCalculation(), new DensityCalculation(), new ReboundCalculation(),
                 new DropReboundCalculation(), new HopCalculation(), new HysteresisCalculation(), new ReadingsCalculation(), new CountsCalculation(),
-                new RelaxationCalculation());
+                new RelaxationCalculation(), new RubberFitCalculation(), new RubberLawCalculation(), new OgdenLawCalculation());
     }
 
     @ParameterizedTest
@@ -245,6 +248,32 @@ class TestingCalculationsTest {
         assertTrue(says(run(new CompressionSetCalculation(), "after", "13"), "cannot come"));
         assertEquals(1.481959, likely(run(new RelaxationCalculation()), "modulus"), 5e-7);
         assertEquals("terms", run(new RelaxationCalculation(), "terms", "0.6; 1 | 0.4; 2").refused().input());
+    }
+
+    @Test
+    void rubberLaws() {
+        assertEquals(0.6125, likely(run(new RubberLawCalculation()), "uniaxial"), 1e-9);
+        assertTrue(run(new RubberLawCalculation()).results().get("stability").text().startsWith("Stable from 0.5 to 3"));
+        String gives = run(new RubberLawCalculation(), "c10", "0.3", "c01", "-0.05").results().get("stability").text();
+        // Pressed alike in two directions to 6^(-1/4): the thickness is then stretched to the square root of 6, where pulling gives way.
+        assertTrue(gives.contains("0.639 in two directions alike"), gives);
+        assertEquals(0.591068, likely(run(new OgdenLawCalculation()), "uniaxial"), 5e-7);
+        assertEquals("terms", run(new OgdenLawCalculation(), "terms", "1; 0").refused().input());
+    }
+
+    @Test
+    void rubberFits() {
+        CalculationResult result = run(new RubberFitCalculation());
+        assertEquals(0.119986, likely(result, "c10"), 5e-7);
+        assertEquals(0.01347, likely(result, "rms"), 5e-6);
+        assertTrue(says(result, "Only one direction was measured"));
+        assertEquals("points", run(new RubberFitCalculation(), "points", "uniaxial; 1.5; 1 | uniaxial; 2; 1.5", "form", "yeoh").refused().input());
+        assertEquals("points", run(new RubberFitCalculation(), "points", "uniaxial; 1.5; 1 | uniaxial; 1.5; 1.1").refused().input());
+        // Half of the whole curve's upturn makes a law with a negative modulus: it must not come out as a result.
+        CalculationResult unstable = run(new RubberFitCalculation(), "points",
+                "uniaxial; 1.24; 2.30 kgf/cm2 | uniaxial; 3.02; 8.80 kgf/cm2 | uniaxial; 6.15; 27.4 kgf/cm2 | uniaxial; 7.15; 45.8 kgf/cm2 | uniaxial; 7.60; 64.4 kgf/cm2");
+        assertEquals("form", unstable.refused().input());
+        assertTrue(unstable.refused().why().contains("unstable"));
     }
 
     private static CalculationResult run(Calculation<?, ?> calculation, String... typed) {

@@ -9,9 +9,12 @@ import java.util.List;
 
 import org.flexwright.quantity.QuantityKind;
 import org.flexwright.quantity.QuantityParser;
+import org.flexwright.safety.air.ReferenceLimit.Kind;
+import org.flexwright.safety.air.ReferenceLimit.Substance;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class AirChecksTest {
     private static final String GUIDE = "NIOSH Pocket Guide, DHHS (NIOSH) 2005-149";
@@ -66,6 +69,36 @@ class AirChecksTest {
         double share = Vapour.saturatedShare(1.3, 101_325);
         expect("safety/2 TDI sat ppm, x ceiling.1", share * 1e6, "1.3 Pa at 20 degC, IARC 71; derived");
         expect("safety/2 TDI sat ppm, x ceiling.2", share * 1e6 / 0.02, 5, "printed as about 640, two figures", "derived");
+    }
+
+    /** For dusts NIOSH took 500 times the 8 h or 10 h figure as immediately dangerous. */
+    @Test
+    void dangerousDust() {
+        String source = "NIOSH IDLH sheets, May 1994";
+        expect("safety/2 carbon black IDLH = 500 x 3.5", 500 * limit(Substance.CARBON_BLACK, Kind.NIOSH_10_HOURS), source);
+        expect("safety/2 amorphous silica IDLH = 500 x 6", 500 * limit(Substance.AMORPHOUS_SILICA, Kind.NIOSH_10_HOURS), source);
+        expect("safety/2 TiO2 IDLH = 500 x 10", limit(Substance.TITANIUM_DIOXIDE, Kind.IDLH), source);
+        assertEquals(500 * limit(Substance.CARBON_BLACK, Kind.NIOSH_10_HOURS), limit(Substance.CARBON_BLACK, Kind.IDLH));
+        assertEquals(500 * limit(Substance.AMORPHOUS_SILICA, Kind.NIOSH_10_HOURS), limit(Substance.AMORPHOUS_SILICA, Kind.IDLH));
+    }
+
+    /** For the three flammable liquids a tenth of the lower explosive limit was taken. */
+    @Test
+    void dangerousVapour() {
+        assertEquals(1e5 * Solvent.ISOPROPANOL.lowerLimit(), limit(Substance.ISOPROPANOL, Kind.IDLH), 1e-6);
+        assertEquals(1e5 * Solvent.ACETONE.lowerLimit(), limit(Substance.ACETONE, Kind.IDLH), 1e-6);
+        assertEquals(1e5 * Solvent.ETHANOL.lowerLimit(), limit(Substance.ETHANOL, Kind.IDLH), 1e-6);
+    }
+
+    @ParameterizedTest
+    @EnumSource(Substance.class)
+    void everySubstanceHasFiguresWithSources(Substance substance) {
+        assertFalse(ReferenceLimit.of(substance).isEmpty());
+        ReferenceLimit.of(substance).forEach(l -> assertTrue(l.value() > 0 && !l.source().display().isBlank()));
+    }
+
+    private static double limit(Substance substance, Kind kind) {
+        return ReferenceLimit.of(substance).stream().filter(l -> l.kind() == kind).findFirst().orElseThrow().value();
     }
 
     @Test

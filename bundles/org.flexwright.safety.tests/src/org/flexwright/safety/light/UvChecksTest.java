@@ -1,8 +1,12 @@
 package org.flexwright.safety.light;
 
 import static org.flexwright.testsupport.CheckValues.expect;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.flexwright.quantity.QuantityKind;
+import org.flexwright.quantity.QuantityParser;
+import org.flexwright.quantity.Units;
 import org.junit.jupiter.api.Test;
 
 class UvChecksTest {
@@ -29,6 +33,13 @@ class UvChecksTest {
         expect("safety/5 small source c.1", UvDose.blueSeconds(365, TEN_W).orElseThrow(), source);
         expect("safety/5 small source c.2", UvDose.blueSeconds(385, TEN_W).orElseThrow(), source);
         expect("safety/5 small source c.3", UvDose.blueSeconds(405, TEN_W).orElseThrow(), source);
+    }
+
+    @Test
+    void lensRuleInOtherUnits() {
+        double joules = QuantityParser.parse("1 J/cm2", QuantityKind.DOSE).in(Units.find(QuantityKind.DOSE, "J/m2").orElseThrow()).value();
+        expect("safety/5 lens rule 1 J/cm2 = J/m2", joules, "ACGIH lens rule (from memory, unconfirmed)");
+        assertEquals(UvDose.LENS_DOSE, joules, 1e-9, "the directive has the same dose");
     }
 
     @Test
