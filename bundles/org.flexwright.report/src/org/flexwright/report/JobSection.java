@@ -1,0 +1,100 @@
+package org.flexwright.report;
+
+import java.util.List;
+
+import org.flexwright.core.property.PropertyDef;
+import org.flexwright.core.reading.ReadingPrinter;
+import org.flexwright.core.registry.Registries;
+import org.flexwright.core.verdict.Limits;
+import org.flexwright.model.Importance;
+import org.flexwright.model.Measurement;
+import org.flexwright.model.Project;
+import org.flexwright.model.PropertyKey;
+import org.flexwright.model.ReferencePart;
+import org.flexwright.model.Specimen;
+import org.flexwright.model.Target;
+import org.flexwright.model.TargetSheet;
+import org.flexwright.quantity.QuantityFormat;
+
+/** Job, needs, reference part and target sheets; and the readings of any piece. */
+final class JobSection {
+    private final Project project;
+    private final Registries registries;
+    private final Html html;
+
+    JobSection(Project project, Registries registries, Html html) {
+        this.project = project;
+        this.registries = registries;
+        this.html = html;
+    }
+
+    void write() {
+        html.element("h2", "The job");
+        if (project.getJob() != null) {
+            html.element("p", project.getJob());
+        }
+        html.open("ul");
+        project.getNeeds().forEach(n -> html.element("li", (n.getImportance() == Importance.MUST ? "Must: " : "Nice: ") + n.getText()));
+        html.close("ul");
+        for (ReferencePart part : project.getReferenceParts()) {
+            html.element("h2", "Reference part: " + part.getName());
+            html.element("p", (part.getCondition() == null ? "" : part.getCondition()) + (part.getAgeYears() == null ? "" : " Age: " + QuantityFormat
+                    .plain(part.getAgeYears()) + " years."));
+            readings(part, registries, html);
+        }
+        for (TargetSheet sheet : project.getTargetSheets()) {
+            html.element("h2", "Target sheet v" + sheet.getVersion());
+            html.element("p", sheet.getFrozenAt() == null ? "Open." : "Frozen " + Report.moment(sheet.getFrozenAt()) + " by " + sheet.getFrozenBy()
+                    + "." + (sheet.getReason() == null ? "" : " " + sheet.getReason()));
+            html.open("table").row("th", List.of("Property", "Limits", "Conditions", "Weight", "Reject"));
+            sheet.getTargets().forEach(this::target);
+            html.close("table");
+        }
+    }
+
+    private void target(Target target) {
+        String id = target.getKey().getProperty();
+        PropertyDef def = registries.findProperty(id).orElse(null);
+        String unit = def == null || def.yesNo() ? "" : " " + def.kind().unit().display();
+        String reject = (target.getRejectBelow() == null ? "" : "below " + QuantityFormat.plain(target.getRejectBelow()) + unit + " ") + (target
+                .getRejectAbove() == null ? "" : "above " + QuantityFormat.plain(target.getRejectAbove()) + unit);
+        html.row("td", List.of(def == null ? id + " (its plugin is absent)" : def.title(), def == null ? "" : Limits.text(target, def), conditions(target
+                .getKey()), target.getWeight() == null ? "" : QuantityFormat.plain(target.getWeight()), reject));
+    }
+
+    static String conditions(PropertyKey key) {
+        StringBuilder words = new StringBuilder();
+        if (key.getSpot() != null) {
+            words.append(key.getSpot());
+        }
+        if (key.getSupport() != null) {
+            words.append(words.isEmpty() ? "" : ", ").append(key.getSupport());
+        }
+        if (key.getDwell() != null) {
+            words.append(words.isEmpty() ? "" : ", ").append("read after ").append(QuantityFormat.plain(key.getDwell())).append(" s");
+        }
+        return words.toString();
+    }
+
+    /** Every single reading of a piece. */
+    static void readings(Specimen piece, Registries registries, Html html) {
+        if (piece.getMeasurements().isEmpty()) {
+            html.element("p", "Nothing was read yet.", "class", "quiet");
+            return;
+        }
+        html.open("table").row("th", List.of("Property", "Every reading", "Unit", "Conditions", "Session", "Gauge", "Known"));
+        piece.getMeasurements().forEach(m -> reading(m, registries, html));
+        html.close("table");
+    }
+
+    private static void reading(Measurement measurement, Registries registries, Html html) {
+        String id = measurement.getKey().getProperty();
+        PropertyDef def = registries.findProperty(id).orElse(null);
+        String values = def == null ? measurement.getReadings().size() + " readings, kept; the plugin of this property is absent" : String.join("; ",
+                measurement.getReadings().stream().map(r -> ReadingPrinter.print(def, r) + (r.getLeftOut() == null ? "" : " (left out: " + r.getLeftOut()
+                        + ")")).toList());
+        html.row("td", List.of(def == null ? id : def.title(), values, def == null || def.yesNo() ? "" : def.kind().unit().display(), conditions(
+                measurement.getKey()), measurement.getSession() == null ? "" : measurement.getSession().getCode(), measurement.getInstrument() == null ? ""
+                        : measurement.getInstrument().getName(), measurement.getKnowledge() == null ? "" : measurement.getKnowledge().getLiteral()));
+    }
+}
