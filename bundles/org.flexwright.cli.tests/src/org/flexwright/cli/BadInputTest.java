@@ -1,6 +1,5 @@
 package org.flexwright.cli;
 
-import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -117,8 +116,9 @@ class BadInputTest {
 
     @Test
     void wrongWords() {
-        assertAll(() -> assertEquals(2, bench.run("nonsense").status()), () -> assertEquals(2, bench.run("trial").status()),
-                () -> assertEquals(2, bench.run("calc", "run", "no.such").status()),
-                () -> assertEquals(2, bench.run("calc", "run", "mixing.batch", "--set", "nothing=3").status()));
+        assertEquals(2, bench.run("nonsense").status());
+        assertEquals(2, bench.run("trial").status());
+        assertEquals(2, bench.run("calc", "run", "no.such").status());
+        assertEquals(2, bench.run("calc", "run", "mixing.batch", "--set", "nothing=3").status());
     }
 }
