@@ -80,7 +80,7 @@ class BadInputTest {
 
     @Test
     void codes() throws Exception {
-        refused(2, says("T01 already", "T02 is free"), "trial", "new", "--route", "moulding.cast", "--code", "t01");
+        refused(2, says("t01 already", "T02 is free"), "trial", "new", "--route", "moulding.cast", "--code", "t01");
         refused(2, says("P1"), "trial", "part", "T01", "--code", "P1");
         refused(2, says("T99"), "trial", "show", "T99");
         refused(2, says("moulding.cast"), "trial", "new", "--route", "none.such");

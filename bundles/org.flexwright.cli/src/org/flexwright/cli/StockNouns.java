@@ -152,13 +152,13 @@ final class StockNouns {
 
     /** Instruments. */
     @Command(name = "instrument", description = "Gauges and balances.", mixinStandardHelpOptions = true,
-            footer = { "", "Example: flexwright instrument add --name \"bench durometer\" --kind durometer --unit point --resolution 0.5 --accuracy 1" },
+            footer = { "", "Example: flexwright instrument add --name \"bench durometer\" --kind durometer --unit \"Shore A\" --resolution 0.5 --accuracy 1" },
             subcommands = InstrumentAdd.class)
     static final class InstrumentNoun extends Noun {
     }
 
     @Command(name = "add", description = "Add an instrument.", mixinStandardHelpOptions = true, footer = { "",
-            "Example: flexwright instrument add --name \"bench durometer\" --kind durometer --unit point --resolution 0.5 --accuracy 1" })
+            "Example: flexwright instrument add --name \"bench durometer\" --kind durometer --unit \"Shore A\" --resolution 0.5 --accuracy 1" })
     static final class InstrumentAdd extends ProjectCall {
         @Option(names = "--name", required = true, description = "What you call it.")
         String name;

@@ -1,15 +1,11 @@
 package org.flexwright.example;
 
-import java.time.LocalDate;
 
 import org.flexwright.core.find.FindingService;
-import org.flexwright.core.process.HazardPrompt;
-import org.flexwright.core.trial.Acknowledgements;
 import org.flexwright.core.trial.Attachments;
 import org.flexwright.core.trial.Recipes;
 import org.flexwright.core.trial.Trials;
 import org.flexwright.model.AttachmentKind;
-import org.flexwright.model.Lot;
 import org.flexwright.model.MaterialUse;
 import org.flexwright.model.Part;
 import org.flexwright.model.PartRole;
@@ -56,7 +52,7 @@ final class CastTrials {
         bench.set(trial, PREPARE, "mouldMaterial", "vat-print", "plannedTreatment", "washed", "actualTreatment", "washed", "plannedDryHours", "2 h",
                 "actualDryHours", "2 h");
         silicone(trial);
-        acknowledge(trial, session, WEIGH);
+        story.acknowledge(trial, session, WEIGH);
         bench.edit("Go against the finding", e -> bench.findings().check(e.project(), trial, e.now()).stream()
                 .filter(f -> f.rule().equals("moulding.cure-poison")).forEach(f -> FindingService.override(e, f,
                         "No coating at hand today; the mould was washed twice and we want to see.", "maker (invented)")));
@@ -71,7 +67,10 @@ final class CastTrials {
         bench.set(trial, WEIGH, "ratioA", "100", "ratioB", "100", "basis", "weight", "ownLimit", "2 %");
         bench.weigh(bench.use(trial, WEIGH, PartRole.COMPONENT_A, story.siliconeA, 22.0), 22.03, false, story.balance);
         bench.weigh(bench.use(trial, WEIGH, PartRole.COMPONENT_B, story.siliconeB, 22.0), 21.98, false, story.balance);
-        bench.set(trial, "mixing.mix", "plannedMinutes", "3 min", "minutes", "3 min", "workingTime", "20 min");
+        bench.set(trial, "mixing.mix", "plannedMinutes", "3 min", "minutes", "3 min", "workingTime", "20 min", "workingTimeRule",
+                "viscosity-doubles", "workingTimeMass", "100 g", "workingTimeC", "23 degC");
+        bench.set(trial, "mixing.degas", "plannedMinutes", "4 min", "minutes", "4 min", "plannedPressure", "5 kPa", "pressure", "6 kPa", "cupVolume",
+                "250 ml", "mixVolume", "42 ml");
         bench.set(trial, FILL, "plannedFillMinutes", "3 min", "actualFillMinutes", "3 min", "workingMinutes", "20 min", "workingDefinition",
                 "viscosity doubles, 100 g at 23 °C (invented sheet)");
         bench.set(trial, "curing.cure", "plannedHours", "6 h", "hours", "8 h", "plannedC", "23 degC", "celsius", "20 degC");
@@ -82,7 +81,7 @@ final class CastTrials {
         Trial trial = bench.copy(t03, "T04", "addition silicone, barrier-coated mould", "Same silicone, mould baked and coated.");
         bench.set(trial, PREPARE, "plannedTreatment", "baked-and-coated", "actualTreatment", "baked-and-coated", "actualDryHours", "2 h");
         silicone(trial);
-        acknowledge(trial, made, WEIGH);
+        story.acknowledge(trial, made, WEIGH);
         bench.done(trial, made);
         button(trial, made, "2026-03-14T20:00", "48;48;48.5;48;47.5", "2026-03-16T18:00", "S7");
         String[] hard = { "48;47.5;48;48;48.5", "48;48;48;48.5;48", "47.5;48;48;48;48.5" };
@@ -105,7 +104,8 @@ final class CastTrials {
                 "wax, two thin coats; mould for a wall of " + wallMould + " mm");
         bench.set(trial, WEIGH, "ratioA", "100", "ratioB", "90", "basis", "volume", "densityA", "1.05 g/cm3", "densityB", "1.10 g/cm3", "ownLimit",
                 "2 %", "partCount", "3", "partVolume", "12 ml", "runnerVolume", "0 ml", "deadVolume", "0 ml", "extra", "15 %", "extraKind", "allowance");
-        bench.set(trial, "mixing.mix", "plannedMinutes", "2 min", "minutes", "2 min", "scraped", "yes", "tool", "flat spatula", "workingTime", "15 min");
+        bench.set(trial, "mixing.mix", "plannedMinutes", "2 min", "minutes", "2 min", "scraped", "yes", "tool", "flat spatula", "workingTime", "15 min",
+                "workingTimeRule", "viscosity-doubles", "workingTimeMass", "200 g", "workingTimeC", "23 degC");
         bench.set(trial, "mixing.degas", "plannedMinutes", "4 min", "minutes", "4 min", "plannedPressure", "5 kPa", "pressure", "6 kPa", "cupVolume",
                 "250 ml", "mixVolume", "42 ml");
         bench.set(trial, FILL, "plannedFillMinutes", "3 min", "actualFillMinutes", "3.5 min", "workingMinutes", "15 min", "workingDefinition",
@@ -120,7 +120,7 @@ final class CastTrials {
         polyurethane(trial, 1.4);
         MaterialUse a = bench.use(trial, WEIGH, PartRole.COMPONENT_A, story.partA, A);
         MaterialUse b = bench.use(trial, WEIGH, PartRole.COMPONENT_B, story.partB, B);
-        acknowledge(trial, made, WEIGH);
+        story.acknowledge(trial, made, WEIGH);
         bench.weigh(a, 24.88, false, story.balance);
         bench.weigh(b, 21.57, false, story.balance);
         bench.weigh(b, 1.89, true, story.balance);
@@ -151,7 +151,7 @@ final class CastTrials {
         MaterialUse a = bench.use(trial, WEIGH, PartRole.COMPONENT_A, story.partA, A);
         MaterialUse b = bench.use(trial, WEIGH, PartRole.COMPONENT_B, story.partB, B);
         MaterialUse powder = bench.use(trial, WEIGH, PartRole.FILLER, story.powder, grams);
-        acknowledge(trial, made, WEIGH);
+        story.acknowledge(trial, made, WEIGH);
         bench.weigh(a, 22.90, false, story.balance);
         bench.weigh(b, 21.58, false, story.balance);
         bench.weigh(powder, grams, false, story.balance);
@@ -207,19 +207,6 @@ final class CastTrials {
         Part button = bench.part(trial, "B1", PieceKind.WITNESS_BUTTON, 8.0, madeAt);
         bench.read(button, Story.shore(PieceKind.WITNESS_BUTTON), readings, read, story.durometer);
         return read;
-    }
-
-    /** The invented maker read the invented sheets and said so. */
-    private void acknowledge(Trial trial, Session session, String kind) {
-        Step step = Bench.step(trial, kind);
-        bench.edit("Acknowledge cautions of " + trial.getCode(), e -> {
-            for (HazardPrompt prompt : bench.prompts(step, trial)) {
-                for (Lot lot : Acknowledgements.lots(step)) {
-                    Acknowledgements.add(e, prompt.id(), session, lot, step, "maker (invented)", LocalDate.parse("2026-01-15"), "4",
-                            prompt.needsSheet());
-                }
-            }
-        });
     }
 
     private void photo(Trial trial, String name, byte[] png, String what) {

@@ -1,5 +1,9 @@
 package org.flexwright.example;
 
+import java.time.LocalDate;
+
+import org.flexwright.core.process.HazardPrompt;
+import org.flexwright.core.trial.Acknowledgements;
 import org.flexwright.core.trial.Attachments;
 import org.flexwright.core.trial.TargetSheets;
 import org.flexwright.model.AttachmentKind;
@@ -20,8 +24,10 @@ import org.flexwright.model.PropertyKey;
 import org.flexwright.model.ReferencePart;
 import org.flexwright.model.Session;
 import org.flexwright.model.Specimen;
+import org.flexwright.model.Step;
 import org.flexwright.model.Target;
 import org.flexwright.model.TargetRule;
+import org.flexwright.model.Trial;
 
 /** What stands before the trials: the job, the shelf, the reference part, the targets. */
 final class Story {
@@ -84,7 +90,7 @@ final class Story {
     }
 
     void stock() {
-        durometer = bench.instrument("hand durometer A", "durometer", "point", 0.5, 1);
+        durometer = bench.instrument("hand durometer A", "durometer", "Shore A", 0.5, 1);
         balance = bench.instrument("bench balance", "balance", "g", 0.01, 0.02);
         forceGauge = bench.instrument("force gauge 10 N", "force gauge", "N", 0.005, 0.01);
         camera = bench.instrument("phone camera 240/s", "camera", "s", 0.004, 0.01);
@@ -227,5 +233,18 @@ final class Story {
             bench.read(part, dome(RETURN), back, session, camera);
         }
         bench.read(part, dome(INVERTED), inverted, session, null);
+    }
+
+    /** The invented maker read the invented sheets and said so. */
+    void acknowledge(Trial trial, Session session, String kind) {
+        Step step = Bench.step(trial, kind);
+        bench.edit("Acknowledge cautions of " + trial.getCode(), e -> {
+            for (HazardPrompt prompt : bench.prompts(step, trial)) {
+                for (Lot lot : Acknowledgements.lots(step)) {
+                    Acknowledgements.add(e, prompt.id(), session, lot, step, "maker (invented)", LocalDate.parse("2026-01-15"), "4",
+                            prompt.needsSheet());
+                }
+            }
+        });
     }
 }

@@ -37,6 +37,7 @@ final class VatAndFilamentTrials {
         bench.set(trial, PRINT, "layerHeight", "100 um", "plannedExposure", "2.2 s", "actualExposure", "2.2 s", "exposureForLayer", "50 um",
                 "irradiance", "2.5 mW/cm2", "penetrationDepth", "150 um", "criticalDose", "3.0 mJ/cm2", "overCure", "50 um", "partHeight", "8 mm");
         bench.use(trial, PRINT, PartRole.SINGLE, story.oldResin, 4.0);
+        story.acknowledge(trial, session, PRINT);
         bench.done(trial, session, PRINT);
         bench.edit("T01 failed", e -> Trials.status(e, trial, TrialState.FAILED, "layers split while the part was lifted; no part"));
         photo(trial, "t01-split.png", DomePictures.section(1.4, RESIN, false, false, true), "layers apart");
@@ -52,6 +53,7 @@ final class VatAndFilamentTrials {
         bench.set(trial, "vatprint.postcure", "plannedDryMinutes", "30 min", "actualDryMinutes", "35 min", "plannedMinutes", "20 min", "actualMinutes",
                 "20 min", "plannedTemperature", "50 degC", "actualTemperature", "50 degC", "medium", "water");
         bench.use(trial, PRINT, PartRole.SINGLE, story.resin, 6.0);
+        story.acknowledge(trial, made, PRINT);
         bench.done(trial, made);
         Session read = story.session("S4", "2026-02-16T18:00", 21.5, 43, "60.5;61;61;60.5;61");
         String[] hard = { "57;56.5;56;57;56.5", "57;57;57.5;57;56.5", "57.5;58;57.5;57;57.5" };
@@ -76,6 +78,7 @@ final class VatAndFilamentTrials {
                 "lineWidth", "0.45 mm", "strandDiameter", "1.75 mm", "freeLength", "14 mm", "strandModulus", "12 MPa", "hoursOut", "5 h", "plannedMass",
                 "1.00 g", "actualMass", "0.89 g");
         bench.use(trial, "filament.print", PartRole.SINGLE, story.strand, 5.0);
+        story.acknowledge(trial, session, "filament.print");
         bench.done(trial, session);
         Session read = story.session("S11", "2026-04-26T11:00", 22.5, 47, "61;60.5;60.5;61;61");
         String[] peak = { "0.93;0.94", "0.95;0.95", "0.96;0.96", "0.94;0.95", "0.97;0.96" };

@@ -48,7 +48,7 @@ public interface WeighDetails extends EObject {
 	 * @return the value of the '<em>Ratio A</em>' attribute.
 	 * @see #setRatioA(Double)
 	 * @see org.flexwright.mixing.data.MixingDataPackage#getWeighDetails_RatioA()
-	 * @model annotation="urn:flexwright:field kind='NUMBER' min='0' max='1000000' label='Parts of A' role='planned' def='100' help='Parts of A as the sheet gives them.'"
+	 * @model annotation="urn:flexwright:field kind='NUMBER' min='0' minOpen='true' max='1000000' label='Parts of A' role='planned' def='100' help='Parts of A as the sheet gives them.'"
 	 * @generated
 	 */
 	Double getRatioA();
@@ -73,7 +73,7 @@ public interface WeighDetails extends EObject {
 	 * @return the value of the '<em>Ratio B</em>' attribute.
 	 * @see #setRatioB(Double)
 	 * @see org.flexwright.mixing.data.MixingDataPackage#getWeighDetails_RatioB()
-	 * @model annotation="urn:flexwright:field kind='NUMBER' min='0' max='1000000' label='Parts of B' role='planned' help='Parts of B as the sheet gives them.'"
+	 * @model annotation="urn:flexwright:field kind='NUMBER' min='0' minOpen='true' max='1000000' label='Parts of B' role='planned' help='Parts of B as the sheet gives them.'"
 	 * @generated
 	 */
 	Double getRatioB();

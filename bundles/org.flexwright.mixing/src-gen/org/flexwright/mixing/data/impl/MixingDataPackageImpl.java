@@ -693,6 +693,7 @@ public class MixingDataPackageImpl extends EPackageImpl implements MixingDataPac
 		   new String[] {
 			   "kind", "NUMBER",
 			   "min", "0",
+			   "minOpen", "true",
 			   "max", "1000000",
 			   "label", "Parts of A",
 			   "role", "planned",
@@ -705,6 +706,7 @@ public class MixingDataPackageImpl extends EPackageImpl implements MixingDataPac
 		   new String[] {
 			   "kind", "NUMBER",
 			   "min", "0",
+			   "minOpen", "true",
 			   "max", "1000000",
 			   "label", "Parts of B",
 			   "role", "planned",
