@@ -12,6 +12,8 @@ import java.util.Set;
 
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.property.PropertyDef.Condition;
+import org.flexwright.model.ModelFactory;
+import org.flexwright.model.PropertyKey;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -54,6 +56,21 @@ class PropertiesAndReadingsTest {
         assertEquals(TestingProperties.SHORE_A, chosen.property());
         assertEquals(HardnessReading.Kind.UNKNOWN, chosen.kind());
         assertTrue(chosen.note().text().contains("6 mm"), chosen.note().text());
+    }
+
+    @Test
+    void readingEntryIsSentToTheApparentHardness() {
+        TestingProperties set = new TestingProperties();
+        PropertyKey key = ModelFactory.eINSTANCE.createPropertyKey();
+        key.setProperty(TestingProperties.SHORE_A);
+        assertEquals(TestingProperties.APPARENT_HARDNESS, set.redirect(key, 1.5).orElseThrow().property());
+        assertTrue(set.redirect(key, 1.5).orElseThrow().note().text().contains("apparent hardness"));
+        assertEquals(TestingProperties.SHORE_A, set.redirect(key, null).orElseThrow().property(), "kept, with a note that the thickness is missing");
+        assertTrue(set.redirect(key, 6.5).isEmpty());
+        key.setSpot("crown, curved");
+        assertEquals(TestingProperties.APPARENT_HARDNESS, set.redirect(key, 6.5).orElseThrow().property());
+        key.setProperty(TestingProperties.PEAK_FORCE);
+        assertTrue(set.redirect(key, 1.5).isEmpty());
     }
 
     @Test

@@ -57,16 +57,6 @@ public final class TestingProperties implements PropertySet {
     private static final Source BENCH = Source.commonPractice("slow press on a balance or force gauge with a stop");
 
     @Override
-    public Optional<Redirect> redirect(PropertyKey key, Double thickness) {
-        GaugeScale scale = Readings.scaleOf(key.getProperty());
-        if (scale == null) {
-            return Optional.empty();
-        }
-        Readings.Chosen chosen = Readings.propertyFor(scale, thickness, Readings.curvedSpot(key.getSpot()));
-        return chosen.note() == null ? Optional.empty() : Optional.of(new Redirect(chosen.property(), chosen.note()));
-    }
-
-    @Override
     public List<PropertyDef> properties() {
         return List.of(
                 hardness(SHORE_A, "Hardness, Shore A", QuantityKind.SHORE_A),
@@ -90,6 +80,17 @@ public final class TestingProperties implements PropertySet {
                         Source.commonPractice()),
                 number(REBOUND, "Rebound", QuantityKind.FRACTION, Set.of(PIECE, SUPPORT),
                         "Energy given back of energy put in; only one instrument and one piece size compare.", Source.published("ISO 4662, ASTM D7121, ASTM D2632 (parts seen)")));
+    }
+
+    /** A durometer on a thin or curved piece reads an apparent hardness, which is a property of its own. */
+    @Override
+    public Optional<Redirect> redirect(PropertyKey key, Double thickness) {
+        GaugeScale scale = Readings.scaleOf(key.getProperty());
+        if (scale == null) {
+            return Optional.empty();
+        }
+        Readings.Chosen chosen = Readings.propertyFor(scale, thickness, Readings.curvedSpot(key.getSpot()));
+        return chosen.note() == null ? Optional.empty() : Optional.of(new Redirect(chosen.property(), chosen.note()));
     }
 
     private static PropertyDef hardness(String id, String title, QuantityKind kind) {
