@@ -5,17 +5,25 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
-/** Writes the EMF code of every bundle with a {@code model/*.genmodel} anew. Argument: the folder of the bundles. */
+/** Writes the EMF code of every bundle with a {@code model/*.genmodel} anew. Arguments: the folders that hold the bundles. */
 public final class Generate {
 
     private Generate() {
     }
 
     public static void main(String[] args) throws IOException {
-        if (args.length != 1 || !Files.isDirectory(Path.of(args[0]))) {
-            throw new IllegalArgumentException("Give one argument: the folder that holds the bundles.");
+        if (args.length == 0) {
+            throw new IllegalArgumentException("Give the folders that hold the bundles.");
         }
-        Path bundles = Path.of(args[0]).toRealPath();
+        for (String folder : args) {
+            if (!Files.isDirectory(Path.of(folder))) {
+                throw new IllegalArgumentException(folder + " is not a folder that holds bundles.");
+            }
+            generate(Path.of(folder).toRealPath());
+        }
+    }
+
+    private static void generate(Path bundles) throws IOException {
         Path scratch = Files.createTempDirectory("flexwright-codegen");
         try {
             List<ModelCode> generated = new ModelGenerator(bundles).generate(scratch);
