@@ -50,7 +50,7 @@ class InstallerTest {
     void aGoodJarIsInstalledAndStarted() throws IOException {
         Path jar = plugin("good.jar", PLUGIN, "1.2.0");
         DropIns result = install();
-        assertEquals(List.of(), result.failures());
+        assertEquals(List.of(), result.now());
         assertEquals(List.of(new DropIn(jar, PLUGIN, "1.2.0")), result.loaded());
         assertEquals(Bundle.ACTIVE, installed(PLUGIN).getState());
     }
@@ -80,7 +80,7 @@ class InstallerTest {
         install();
         long id = installed(PLUGIN).getBundleId();
         plugin("good.jar", PLUGIN, "1.2.0.with-a-longer-version");
-        assertEquals(List.of(), install().failures());
+        assertEquals(List.of(), install().now());
         assertEquals("1.2.0.with-a-longer-version", installed(PLUGIN).getVersion().toString());
         assertNotEquals(id, installed(PLUGIN).getBundleId());
     }
@@ -135,7 +135,7 @@ class InstallerTest {
     void aMissingFolderIsNoFailure() {
         Installer installer = new Installer(context);
         installer.install(List.of(folder.resolve("nowhere")));
-        assertEquals(List.of(), installer.result().failures());
+        assertEquals(List.of(), installer.result().now());
     }
 
     private DropIns install() {
@@ -145,8 +145,8 @@ class InstallerTest {
     }
 
     private static void assertOne(DropIns result, Path file, String plugin, String why) {
-        assertEquals(1, result.failures().size(), () -> result.failures().toString());
-        Failure failure = result.failures().get(0);
+        assertEquals(1, result.now().size(), () -> result.now().toString());
+        Failure failure = result.now().get(0);
         assertEquals(file.toString(), failure.what());
         assertEquals(plugin, failure.plugin());
         assertTrue(failure.why().startsWith(why), failure.why());

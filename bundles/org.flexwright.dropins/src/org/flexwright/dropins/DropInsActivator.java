@@ -1,5 +1,6 @@
 package org.flexwright.dropins;
 
+import org.flexwright.core.registry.ActivationFailures;
 import org.osgi.framework.BundleActivator;
 import org.osgi.framework.BundleContext;
 
@@ -10,7 +11,7 @@ public final class DropInsActivator implements BundleActivator {
     public void start(BundleContext context) {
         Installer installer = new Installer(context);
         installer.install(PluginFolders.of(System::getProperty, System::getenv));
-        context.registerService(DropIns.class, installer.result(), null);
+        context.registerService(new String[] { DropIns.class.getName(), ActivationFailures.class.getName() }, installer.result(), null);
     }
 
     @Override

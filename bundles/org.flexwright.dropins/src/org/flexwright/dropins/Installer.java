@@ -164,6 +164,6 @@ final class Installer {
         failures.add(new Failure(file.toString(), Message.of(Installer.class, key, args).text(), plugin));
     }
 
-    private record Result(List<DropIn> loaded, List<Failure> failures) implements DropIns {
+    private record Result(List<DropIn> loaded, List<Failure> now) implements DropIns {
     }
 }

@@ -2,7 +2,7 @@ package org.flexwright.core.registry;
 
 import java.util.List;
 
-/** Components that could not start. Implemented by what runs the components; absent in plain tests. */
+/** Plugins or components that could not start. Implemented by what installs and runs them; absent in plain tests. */
 @FunctionalInterface
 public interface ActivationFailures {
     /** Those known now. */

@@ -51,8 +51,8 @@ public final class Registries {
     private final List<Failure> failures;
     private final List<PromptSource> promptSources;
     private final List<PropertySet> propertySets;
-    @Reference(cardinality = ReferenceCardinality.OPTIONAL, policy = ReferencePolicy.DYNAMIC, policyOption = ReferencePolicyOption.GREEDY)
-    private volatile ActivationFailures notStarted;
+    @Reference(policy = ReferencePolicy.DYNAMIC, policyOption = ReferencePolicyOption.GREEDY)
+    private volatile List<ActivationFailures> notStarted = List.of();
 
     /** Takes in what is there. Tests call it with what they need. */
     @Activate
@@ -226,10 +226,7 @@ public final class Registries {
     /** What could not be taken in or did not start, and why. */
     public List<Failure> failures() {
         List<Failure> all = new ArrayList<>(failures);
-        ActivationFailures more = notStarted;
-        if (more != null) {
-            all.addAll(more.now());
-        }
+        notStarted.forEach(source -> all.addAll(source.now()));
         return List.copyOf(all);
     }
 }
