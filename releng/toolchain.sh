@@ -124,7 +124,9 @@ run_maven() {
     (cd "$top" && JAVA_HOME=$jdk MAVEN_OPTS=$options "$maven" -B --no-transfer-progress "$@") >"$log" 2>&1 </dev/null
 }
 
-# What a failed Maven run said, without the stack of hints that it ends with
+# What a failed Maven run said, without failed tests (they are listed apart) and the hints that it ends with
 maven_errors() {
-    sed -n '/^\[ERROR\]/p' "$1" | grep -v -e 'osgi.platform' -e '^\[ERROR\] *$' -e 're-run Maven' -e 'Re-run Maven' -e 'Help 1' -e 'For more information' | head -n 40 >&2
+    sed -n '/^\[ERROR\]/p' "$1" | grep -v -e 'osgi.platform' -e '^\[ERROR\] *$' -e 're-run Maven' -e 'Re-run Maven' -e 'Help 1' -e 'For more information' \
+        -e 'Tests run:' -e 'FAILURE!' -e 'ERROR!' -e 'There are test failures' -e '^\[ERROR\] \(Failures\|Errors\): ' -e '^\[ERROR\]   [A-Za-z]*Test[.:]' \
+        | head -n 40 >&2
 }

@@ -118,7 +118,7 @@ class RegistriesTest {
 
     @Test
     void entriesAreFoundByIdInOrder() {
-        Registries registries = of(List.of(calculation("b.two", Twice.class), calculation("a.one", Nothing.class)), List.of(), List.of(), List.of());
+        Registries registries = of(List.<Calculation<?, ?>>of(calculation("b.two", Twice.class), calculation("a.one", Nothing.class)), List.of(), List.of(), List.of());
         assertEquals(List.of("a.one", "b.two"), registries.calculations().stream().map(c -> c.info().id()).toList());
         assertTrue(registries.findCalculation("b.two").isPresent());
         assertTrue(registries.findCalculation("b.three").isEmpty());
@@ -137,7 +137,7 @@ class RegistriesTest {
 
     @Test
     void brokenOnesDoNotTakeTheOthersDown() {
-        Registries registries = of(List.of(calculation("a.bad", Bad.class), calculation("a.good", Twice.class)), List.of(new BrokenKind(), new Kind("x.good", null)),
+        Registries registries = of(List.<Calculation<?, ?>>of(calculation("a.bad", Bad.class), calculation("a.good", Twice.class)), List.of(new BrokenKind(), new Kind("x.good", null)),
                 List.of(new BrokenClass()), List.of(() -> {
                     throw new IllegalStateException("no table");
                 }));

@@ -11,7 +11,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -98,26 +97,6 @@ class ProductTest {
         assertEquals(1, run.out().lines().filter(line -> line.startsWith("failed ") && line.contains(broken.toString())
                 && line.contains("It could not be read as a plugin")).count(), run.out());
         assertTrue(run.out().lines().anyMatch(line -> line.startsWith("route ")), run.out());
-    }
-
-    @Test
-    void aFourthRouteFromOutsideTheProductIsThere() throws Exception {
-        Path plugins = Files.createDirectories(home.resolve("my plugins"));
-        Product.Run without = product.run(AS_IT_IS, "plugin", "list");
-        assertFalse(without.out().contains("dipping."), without.out());
-        Files.copy(dipping(), plugins.resolve("dipping.jar"));
-        Product.Run with = product.run(Map.of("FLEXWRIGHT_PLUGINS", plugins.toString()), "plugin", "list");
-        assertEquals(0, with.status());
-        for (String what : List.of("route", "step", "calculation", "rule")) {
-            assertTrue(with.out().lines().anyMatch(line -> line.matches(what + " +dipping\\..*")), what + ": " + with.out());
-        }
-    }
-
-    private static Path dipping() throws IOException {
-        Path target = Path.of("..", "fixtures", "org.flexwright.tests.dipping", "target");
-        try (Stream<Path> list = Files.list(target)) {
-            return list.filter(file -> file.toString().endsWith("-SNAPSHOT.jar")).findFirst().orElseThrow();
-        }
     }
 
     @Test
