@@ -2,7 +2,7 @@ package org.flexwright.safety.air;
 
 import java.util.List;
 
-import org.flexwright.core.Rounded;
+import org.flexwright.core.Figures;
 import org.flexwright.core.Source;
 import org.flexwright.core.find.Remark;
 import org.flexwright.core.find.Severity;
@@ -14,18 +14,20 @@ final class AirRemarks {
     private static final double VAPOUR_AREA = 25;
     private static final Source VAPOUR_AREA_SOURCE = Source.published("29 CFR 1910.123 and .124: 25 % of the lower flammable limit");
     private static final Source ENTERED = Source.ownRecord("the figure entered");
+    private static final Source LAYER = Source.derived("vapour at rest above washing liquids lies within or above the explosive limits: NIOSH Pocket Guide 2005-149");
+    private static final Source NEAR_FIELD = Source.fromMemory("two-zone room: a room mean understates the breathing zone");
 
     private AirRemarks() {
     }
 
     /** How a mean in ppm compares with the figure entered; both may be exceeded near the source whatever it says. */
     static String comparison(double ppm, Double limit, String source) {
-        return compare(Rounded.text(ppm, "ppm"), ppm, limit, limit == null ? "" : Rounded.text(limit, "ppm"), source);
+        return compare(Figures.of(ppm, "ppm"), ppm, limit, limit == null ? "" : Figures.of(limit, "ppm"), source);
     }
 
     /** The same without a unit of its own. */
     static String plainComparison(double value, Double limit, String source) {
-        return compare(Rounded.text(value, ""), value, limit, limit == null ? "" : Rounded.text(limit, ""), source);
+        return compare(Figures.of(value, ""), value, limit, limit == null ? "" : Figures.of(limit, ""), source);
     }
 
     private static String compare(String shown, double value, Double limit, String limitShown, String source) {
@@ -38,9 +40,18 @@ final class AirRemarks {
 
     static void figure(List<Remark> remarks, double ppm, Double limit, String source) {
         if (limit != null && ppm > limit) {
-            remarks.add(Say.caution(ENTERED, "air.above.remark", Rounded.text(ppm, "ppm"), Rounded.text(limit, "ppm")));
+            remarks.add(Say.caution(ENTERED, "air.above.remark", Figures.of(ppm, "ppm"), Figures.of(limit, "ppm")));
         }
         source(remarks, limit, source);
+    }
+
+    /** True near every liquid that burns, whatever a sum over the room says. */
+    static Remark nearLiquid() {
+        return Say.caution(LAYER, "air.near-liquid");
+    }
+
+    static Remark nearSource() {
+        return Say.caution(NEAR_FIELD, "air.near-source");
     }
 
     /** A figure without its source and year is worth little. */
@@ -52,11 +63,11 @@ final class AirRemarks {
 
     static void lowerLimit(List<Remark> remarks, Double percent) {
         if (percent != null && percent >= VAPOUR_AREA) {
-            remarks.add(new Remark(Severity.STOP, Say.message("air.vapour-area", Rounded.text(percent, "%")), VAPOUR_AREA_SOURCE));
+            remarks.add(new Remark(Severity.STOP, Say.message("air.vapour-area", Figures.of(percent, "%")), VAPOUR_AREA_SOURCE));
         }
     }
 
     static String convention(double mixing) {
-        return Say.message("air.convention", Rounded.text(mixing, "")).text();
+        return Say.message("air.convention", Figures.of(mixing, "")).text();
     }
 }

@@ -37,7 +37,7 @@ public final class PpmCalculation implements Calculation<PpmCalculation.Inputs, 
     public record Results(
             @Field(label = "By volume", kind = QuantityKind.CONCENTRATION, unit = "ppm", help = "Parts per million.") double ppm,
             @Field(label = "By mass", kind = QuantityKind.MASS_CONCENTRATION, unit = "mg/m3", help = "At that temperature and pressure.") double milligrams,
-            @Field(label = "Molar volume", help = "L/mol at that temperature and pressure.") double molarVolume,
+            @Field(label = "Molar volume, l/mol", help = "At that temperature and pressure.") double molarVolume,
             @Field(label = "Density of the vapour against air", help = "Above 1 it lies low near its source, then mixes.") double relativeDensity) {
     }
 

@@ -2,6 +2,7 @@ package org.flexwright.safety.air;
 
 import java.util.List;
 
+import org.flexwright.core.Source;
 import org.flexwright.core.calc.Calculation;
 import org.flexwright.core.calc.CalculationInfo;
 import org.flexwright.core.calc.Field;
@@ -61,6 +62,6 @@ public final class PurgeCalculation implements Calculation<PurgeCalculation.Inpu
         }
         double changes = Room.changesInExponent(in.start(), in.target(), 1 / in.mixing());
         return Outcome.done(new Results(60 * changes / in.changes(), changes, in.mixing() * Room.minutesToRemove(NINETY_NINE, in.changes()), AirRemarks.convention(in.mixing())),
-                List.of(Say.caution(Room.SOURCE, "purge.source")));
+                List.of(Say.caution(Source.commonPractice(), "purge.source")));
     }
 }

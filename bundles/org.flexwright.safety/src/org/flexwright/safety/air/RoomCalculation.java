@@ -29,7 +29,7 @@ public final class RoomCalculation implements Calculation<RoomCalculation.Inputs
 
     /** Inputs. */
     public record Inputs(
-            @Field(label = "Evaporates in an hour", min = 0, max = 100000, def = "60", help = "Grams an hour, from weighing the loss.") double rate,
+            @Field(label = "Evaporates in an hour, g", min = 0, max = 100000, def = "60", help = "Grams an hour, from weighing the loss.") double rate,
             @Field(label = "Molar mass", kind = QuantityKind.MOLAR_MASS, unit = "g/mol", min = 1, max = 1000, def = "60.1 g/mol", help = "Of the vapour; isopropanol 60.1, acetone 58.1, ethanol 46.1 g/mol.") double molarMass,
             @Field(label = "Room", kind = QuantityKind.VOLUME, unit = "m3", min = 0, minOpen = true, max = 100000, def = "30 m3", help = "Volume of the room, furniture taken off.") double room,
             @Field(label = "Air temperature", kind = QuantityKind.TEMPERATURE, unit = "degC", min = -20, max = 60, def = "25 degC", help = "Of the room.") double temperature,
@@ -82,7 +82,7 @@ public final class RoomCalculation implements Calculation<RoomCalculation.Inputs
         }
         OptionalDouble reached = in.limit() == null ? OptionalDouble.empty() : room.hoursUpTo(in.limit() / MILLION, rate, in.start() / MILLION);
         List<Remark> remarks = new ArrayList<>();
-        remarks.add(Say.caution(Room.SOURCE, "air.near-source"));
+        remarks.add(AirRemarks.nearSource());
         double worst = steady == null ? then : Math.max(then, steady);
         AirRemarks.figure(remarks, worst, in.limit(), in.limitSource());
         if (closed && in.rate() > 0) {

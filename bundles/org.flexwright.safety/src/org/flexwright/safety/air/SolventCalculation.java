@@ -50,7 +50,7 @@ public final class SolventCalculation implements Calculation<SolventCalculation.
             @Field(label = "Lower explosive limit", kind = QuantityKind.FRACTION, unit = "%", help = "Share of the air.") double lower,
             @Field(label = "Flash point", kind = QuantityKind.TEMPERATURE, unit = "degC", help = "At or above it vapour can catch fire.") double flash,
             @Field(label = "Density of the vapour against air", help = "It lies low near its source.") double relativeDensity,
-            @Field(label = "Vapour at the lower limit", help = "g in a cubic metre, 25 degC.") double gramsAtLower,
+            @Field(label = "Vapour at the lower limit", kind = QuantityKind.MASS_CONCENTRATION, unit = "g/m3", help = "Evenly mixed, 25 degC.") double gramsAtLower,
             @Field(label = "Liquid for the whole room", kind = QuantityKind.VOLUME, unit = "l", help = "That would bring the evenly mixed room to the lower limit.") double volumeAtLower) {
     }
 
@@ -77,7 +77,7 @@ public final class SolventCalculation implements Calculation<SolventCalculation.
                 Vapour.relativeDensity(liquid.molarMass()), grams, grams * in.room() / liquid.density() / 1000);
         List<Remark> remarks = new ArrayList<>();
         remarks.add(Say.caution(liquid.source(), liquid.headspaceBurns() ? "solvent.burns" : "solvent.rich"));
-        remarks.add(Say.caution(liquid.source(), "air.near-liquid"));
+        remarks.add(AirRemarks.nearLiquid());
         return Outcome.done(results, remarks);
     }
 }

@@ -78,7 +78,7 @@ public final class SpillCalculation implements Calculation<SpillCalculation.Inpu
         OptionalDouble hours = in.limit() == null ? OptionalDouble.empty() : room.hoursDownTo(in.limit(), ppm);
         Double ofLower = in.lower() == null ? null : Double.valueOf(100 * ppm / (in.lower() / 100 * MILLION));
         List<Remark> remarks = new ArrayList<>();
-        remarks.add(Say.caution(Vapour.SOURCE, "air.near-liquid"));
+        remarks.add(AirRemarks.nearLiquid());
         AirRemarks.lowerLimit(remarks, ofLower);
         AirRemarks.figure(remarks, ppm, in.limit(), in.limitSource());
         return Outcome.done(new Results(ppm, Vapour.milligrams(ppm, in.molarMass(), molarVolume), ofLower, hours.isPresent() ? Double.valueOf(60 * hours.getAsDouble()) : null,

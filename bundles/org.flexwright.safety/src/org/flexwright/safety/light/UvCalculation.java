@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
+import org.flexwright.core.Source;
 import org.flexwright.core.calc.Calculation;
 import org.flexwright.core.calc.CalculationInfo;
 import org.flexwright.core.calc.Field;
@@ -60,9 +61,9 @@ public final class UvCalculation implements Calculation<UvCalculation.Inputs, Uv
     public Outcome<Results> run(Inputs in) {
         double watts = WATTS * in.irradiance();
         List<Remark> remarks = new ArrayList<>();
-        remarks.add(Say.caution(UvDose.SOURCE, "uv.box"));
+        remarks.add(Say.caution(Source.commonPractice(), "uv.box"));
         if (in.wavelength() > UVA_END) {
-            remarks.add(Say.caution(UvDose.SOURCE, "uv.width"));
+            remarks.add(Say.caution(Source.commonPractice(), "uv.width"));
         }
         return Outcome.done(new Results(orNull(UvDose.skinSeconds(in.wavelength(), watts)), orNull(UvDose.lensSeconds(in.wavelength(), watts)),
                 orNull(UvDose.blueSeconds(in.wavelength(), watts))), remarks);

@@ -12,6 +12,7 @@ import org.flexwright.core.calc.Outcome;
 import org.flexwright.numerics.Interval;
 import org.flexwright.numerics.LeastSquares;
 import org.flexwright.numerics.Line;
+import org.flexwright.numerics.StudentT;
 import org.flexwright.quantity.QuantityKind;
 import org.flexwright.testing.Say;
 import org.osgi.service.component.annotations.Component;
@@ -80,7 +81,7 @@ public final class DecayCalculation implements Calculation<DecayCalculation.Inpu
         }
         Line line = fitted.get();
         Interval band = line.slopeError().isPresent()
-                ? Interval.around(-line.slope(), org.flexwright.numerics.StudentT.quantile((1 + LEVEL) / 2, line.n() - 2.0) * line.slopeError().getAsDouble())
+                ? Interval.around(-line.slope(), StudentT.quantile((1 + LEVEL) / 2, line.n() - 2.0) * line.slopeError().getAsDouble())
                 : new Interval(-line.slope(), -line.slope());
         Results results = new Results(new Estimate(band.low(), -line.slope(), band.high(), SOURCE), line.intercept(), line.at(Math.log10(in.dwell())));
         return line.n() == 2 ? Outcome.done(results, List.of(Say.note(SOURCE, "two-points"))) : Outcome.done(results);

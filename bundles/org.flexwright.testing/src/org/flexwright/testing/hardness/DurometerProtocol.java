@@ -9,6 +9,7 @@ import org.flexwright.core.calc.Calculation;
 import org.flexwright.core.calc.CalculationInfo;
 import org.flexwright.core.calc.Field;
 import org.flexwright.core.calc.Outcome;
+import org.flexwright.quantity.QuantityKind;
 import org.flexwright.testing.GaugeScale;
 import org.flexwright.testing.Say;
 import org.osgi.service.component.annotations.Component;
@@ -48,8 +49,8 @@ public final class DurometerProtocol implements Calculation<DurometerProtocol.In
     /** Results. */
     public record Results(
             @Field(label = "Protocol", help = "Each line with its own origin.") List<Line> protocol,
-            @Field(label = "Spring force", unit = "N", kind = org.flexwright.quantity.QuantityKind.FORCE, help = "At that reading.") double force,
-            @Field(label = "Indentation", unit = "mm", kind = org.flexwright.quantity.QuantityKind.LENGTH, help = "At that reading.") double indentation) {
+            @Field(label = "Spring force", unit = "N", kind = QuantityKind.FORCE, help = "At that reading.") double force,
+            @Field(label = "Indentation", unit = "mm", kind = QuantityKind.LENGTH, help = "At that reading.") double indentation) {
     }
 
     @Override

@@ -1,6 +1,7 @@
 package org.flexwright.testing.rule;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -64,7 +65,7 @@ public final class DwellRule extends ReadingRule {
             return Optional.empty();
         }
         List<Double> wanted = sheets.get(sheets.size() - 1).getTargets().stream().map(Target::getKey).filter(k -> sameProperty(k, key)).map(PropertyKey::getDwell).toList();
-        return wanted.contains(key.getDwell()) ? Optional.empty() : wanted.stream().filter(java.util.Objects::nonNull).findFirst();
+        return wanted.contains(key.getDwell()) ? Optional.empty() : wanted.stream().filter(Objects::nonNull).findFirst();
     }
 
     /** Another dwell at which the same property was read in this trial. */

@@ -1,6 +1,7 @@
 package org.flexwright.testing.rule;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Consumer;
 
 import org.flexwright.core.find.Finding;
@@ -50,7 +51,7 @@ final class Pieces {
     /** Values of the readings that count, in order. */
     static List<Double> values(Measurement measurement) {
         return measurement.getReadings().stream().filter(r -> r.getLeftOut() == null || r.getLeftOut().isBlank()).map(Reading::getValue)
-                .filter(java.util.Objects::nonNull).toList();
+                .filter(Objects::nonNull).toList();
     }
 
     /** How a piece is named in a sentence: trial and piece. */

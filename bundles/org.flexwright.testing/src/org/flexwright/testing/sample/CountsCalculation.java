@@ -22,7 +22,7 @@ public final class CountsCalculation implements Calculation<CountsCalculation.In
 
     /** Below so many parts nothing is concluded. */
     private static final int FEWEST = 3;
-    private static final CalculationInfo INFO = new CalculationInfo(ID, "So many of so many parts", 1,
+    private static final CalculationInfo INFO = new CalculationInfo(ID, "Share of parts that did something", 1,
             "Share k / n with the exact interval of Clopper and Pearson: 4 of 5 is 80 %, and 28 to 99 % are not excluded.",
             Source.published("C. J. Clopper and E. S. Pearson 1934, Biometrika 26, 404"),
             "Parts made alike and tested once each. Several tries on one part are one part.");
