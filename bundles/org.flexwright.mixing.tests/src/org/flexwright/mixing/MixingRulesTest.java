@@ -7,6 +7,7 @@ import static org.flexwright.mixing.Bench.use;
 import static org.flexwright.model.PartRole.COMPONENT_A;
 import static org.flexwright.model.PartRole.COMPONENT_B;
 import static org.flexwright.model.PartRole.FILLER;
+import static org.flexwright.model.PartRole.PIGMENT;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -28,6 +29,9 @@ import org.flexwright.mixing.data.MixDetails;
 import org.flexwright.mixing.data.MixingDataFactory;
 import org.flexwright.mixing.data.WeighDetails;
 import org.flexwright.mixing.data.WorkingTimeRule;
+import org.flexwright.model.Instrument;
+import org.flexwright.model.ModelFactory;
+import org.flexwright.model.Session;
 import org.flexwright.model.Step;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -89,6 +93,36 @@ class MixingRulesTest {
         assertTrue(ask(new FillerBasisRule(), step).isEmpty());
         details.setFillerBasis(FillerBasis.OF_B);
         assertEquals("Plan 5 g, or correct the stated amount.", ask(new FillerBasisRule(), step).get(0).remedy().text());
+    }
+
+    @Test
+    void aBalanceWithCoarseStepsUsesUpTheLimitOfASmallBatch() {
+        Instrument balance = ModelFactory.eINSTANCE.createInstrument();
+        balance.setKind("balance");
+        balance.setUnit("g");
+        balance.setResolution(0.1);
+        Session session = ModelFactory.eINSTANCE.createSession();
+        session.getInstruments().add(balance);
+        Step small = step(WeighStep.ID, ratio(10, 1), use(COMPONENT_A, 20.0), use(COMPONENT_B, 2.0));
+        assertTrue(ask(new BalanceRule(), small).isEmpty(), "no balance is known yet");
+        small.setSession(session);
+        Finding finding = ask(new BalanceRule(), small).get(0);
+        assertTrue(finding.message().text().contains("2.05 %"), finding.message().text());
+        assertTrue(finding.remedy().text().contains("at least 4.1 g"), finding.remedy().text());
+        balance.setResolution(0.01);
+        assertTrue(ask(new BalanceRule(), small).isEmpty());
+        small.getUses().get(0).getWeighings().addAll(use(COMPONENT_A, null, 20.0).getWeighings());
+        Instrument kitchen = ModelFactory.eINSTANCE.createInstrument();
+        kitchen.setUnit("g");
+        kitchen.setResolution(1.0);
+        small.getUses().get(0).getWeighings().get(0).setInstrument(kitchen);
+        assertEquals(1, ask(new BalanceRule(), small).size(), "the balance really used counts");
+    }
+
+    @Test
+    void muchPigmentPasteIsACaution() {
+        assertTrue(ask(new PigmentRule(), step(WeighStep.ID, null, use(COMPONENT_A, 97.0), use(PIGMENT, 3.0))).isEmpty());
+        assertTrue(ask(new PigmentRule(), step(WeighStep.ID, null, use(COMPONENT_A, 95.0), use(PIGMENT, 5.0))).get(0).message().text().contains("5 %"));
     }
 
     private static List<Finding> cup(Double cup, Double mixture) {

@@ -18,10 +18,18 @@ public final class AdiabaticCalculation implements Calculation<AdiabaticCalculat
 
     /** Heat and mass. */
     public record Inputs(
-            @Field(label = "NCO groups", min = 0, minOpen = true, max = 20, def = "1.0695", help = "Equivalents to a kg of the mixture.") double equivalents,
-            @Field(label = "Heat of reaction", min = 1, max = 500, def = "74.9", help = "kJ to an equivalent of NCO; some 75 to 85 for urethanes.") double heat,
-            @Field(label = "Specific heat", kind = QuantityKind.SPECIFIC_HEAT, unit = "J/kg/K", min = 500, max = 5000, def = "1800 J/kg/K", help = "1300 to 2000 is usual for elastomers.") double specificHeat,
-            @Field(label = "Start", kind = QuantityKind.TEMPERATURE, unit = "degC", min = -20, max = 150, def = "23 degC", help = "Temperature after mixing.") double start) {
+            @Field(label = "NCO groups", min = 0, minOpen = true, max = 20, def = "1.0695",
+                    help = "Equivalents to a kg of the mixture.")
+            double equivalents,
+            @Field(label = "Heat of reaction", min = 1, max = 500, def = "74.9",
+                    help = "kJ to an equivalent of NCO; 70.75 and 74.9 in published urethane sets.")
+            double heat,
+            @Field(label = "Specific heat", kind = QuantityKind.SPECIFIC_HEAT, unit = "J/kg/K", min = 500, max = 5000, def = "1800 J/kg/K",
+                    help = "1300 to 2000 is usual for elastomers (common practice, no source).")
+            double specificHeat,
+            @Field(label = "Start", kind = QuantityKind.TEMPERATURE, unit = "degC", min = -20, max = 150, def = "23 degC",
+                    help = "Temperature after mixing.")
+            double start) {
     }
 
     /** The rise. */

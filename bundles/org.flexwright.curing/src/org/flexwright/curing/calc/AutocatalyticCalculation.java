@@ -17,12 +17,18 @@ public final class AutocatalyticCalculation implements Calculation<Autocatalytic
 
     /** Constants and time. */
     public record Inputs(
-            @Field(label = "Starting rate k1", kind = QuantityKind.RATE, unit = "1/s", min = 0, minOpen = true, max = 10, def = "0.001 1/s", help = "At the temperature at hand; above zero, else nothing starts.") double k1,
-            @Field(label = "Driven rate k2", kind = QuantityKind.RATE, unit = "1/s", min = 0, max = 10, def = "0.005 1/s", help = "At the temperature at hand.") double k2,
+            @Field(label = "Starting rate k1", kind = QuantityKind.RATE, unit = "1/s", min = 0, minOpen = true, max = 10, def = "0.001 1/s",
+                    help = "At the temperature at hand; above zero, else nothing starts.")
+            double k1,
+            @Field(label = "Driven rate k2", kind = QuantityKind.RATE, unit = "1/s", min = 0, max = 10, def = "0.005 1/s",
+                    help = "At the temperature at hand.")
+            double k2,
             @Field(label = "Order m", min = 0, max = 3, def = "1", help = "Of what has reacted.") double m,
             @Field(label = "Order n", min = 0.5, max = 3, def = "1", help = "Of what is left.") double n,
             @Field(kind = QuantityKind.DURATION, unit = "s", min = 0, max = 1e6, def = "300 s", help = "At that temperature.") double time,
-            @Field(label = "Wanted conversion", kind = QuantityKind.FRACTION, unit = "%", min = 1, max = 99.9, def = "90 %", help = "For the time it takes.") double wanted) {
+            @Field(label = "Wanted conversion", kind = QuantityKind.FRACTION, unit = "%", min = 1, max = 99.9, def = "90 %",
+                    help = "For the time it takes.")
+            double wanted) {
     }
 
     /** What has reacted. */

@@ -23,19 +23,29 @@ public final class ConversionCalculation implements Calculation<ConversionCalcul
 
     /** Constants, temperature, time. */
     public record Inputs(
-            @Field(label = "Rate at infinite temperature", kind = QuantityKind.RATE, unit = "1/s", min = 0, minOpen = true, max = 1e20, def = "1e6 1/s", help = "A of k = A exp(-Ea/RT); times the starting concentration for a second-order constant.") double preExponential,
-            @Field(label = "Activation energy", kind = QuantityKind.MOLAR_ENERGY, unit = "kJ/mol", min = 5, max = 200, def = "55 kJ/mol", help = "35 to 75 is usual for urethanes.") double activationEnergy,
+            @Field(label = "Rate at infinite temperature", kind = QuantityKind.RATE, unit = "1/s", min = 0, minOpen = true, max = 1e20, def = "1e6 1/s",
+                    help = "A of k = A exp(-Ea/RT); times the starting concentration for a second-order constant.")
+            double preExponential,
+            @Field(label = "Activation energy", kind = QuantityKind.MOLAR_ENERGY, unit = "kJ/mol", min = 5, max = 200, def = "55 kJ/mol",
+                    help = "35 to 75 is usual for urethanes.")
+            double activationEnergy,
             @Field(min = 0.1, max = 5, def = "2", help = "1 or 2 is usual; fitted, any number between.") double order,
-            @Field(kind = QuantityKind.TEMPERATURE, unit = "degC", min = -40, max = 250, def = "60 degC", help = "In the part, not on the oven's dial.") double temperature,
+            @Field(kind = QuantityKind.TEMPERATURE, unit = "degC", min = -40, max = 250, def = "60 degC",
+                    help = "In the part, not on the oven's dial.")
+            double temperature,
             @Field(kind = QuantityKind.DURATION, unit = "min", min = 0, max = 1e6, def = "60 min", help = "At that temperature.") double time,
-            @Field(label = "Wanted conversion", kind = QuantityKind.FRACTION, unit = "%", min = 1, max = 99.9, def = "90 %", help = "For the time it takes.") double wanted) {
+            @Field(label = "Wanted conversion", kind = QuantityKind.FRACTION, unit = "%", min = 1, max = 99.9, def = "90 %",
+                    help = "For the time it takes.")
+            double wanted) {
     }
 
     /** What has reacted. */
     public record Results(
             @Field(label = "Rate", kind = QuantityKind.RATE, unit = "1/s", help = "k at that temperature.") double rate,
             @Field(label = "Conversion", kind = QuantityKind.FRACTION, unit = "%", help = "After that time.") double conversion,
-            @Field(label = "Time to the wanted conversion", kind = QuantityKind.DURATION, unit = "min", help = "At that temperature.") double timeTo) {
+            @Field(label = "Time to the wanted conversion", kind = QuantityKind.DURATION, unit = "min",
+                    help = "At that temperature.")
+            double timeTo) {
     }
 
     @Override

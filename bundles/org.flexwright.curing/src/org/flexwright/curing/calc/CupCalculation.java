@@ -24,23 +24,39 @@ public final class CupCalculation implements Calculation<CupCalculation.Inputs, 
 
     /** Resin, cup and room. */
     public record Inputs(
-            @Field(label = "Batch", kind = QuantityKind.MASS, unit = "g", min = 0, minOpen = true, max = 1e6, def = "500 g", help = "What stands in the cup.") double batch,
-            @Field(label = "Room", kind = QuantityKind.TEMPERATURE, unit = "degC", min = -20, max = 60, def = "23 degC", help = "Also that of the components.") double room,
-            @Field(label = "Heat transfer", min = 1, max = 200, def = "8", help = "W to a square metre and K; 5 to 10 in still air.") double transfer,
-            @Field(label = "Conversion at the end of working", kind = QuantityKind.FRACTION, unit = "%", min = 1, max = 95, def = "30 %", help = "Where it no longer pours.") double limit,
-            @Field(label = "Rate at infinite temperature", kind = QuantityKind.RATE, unit = "1/s", min = 0, minOpen = true, max = 1e20, def = "1e6 1/s", help = "A of k = A exp(-Ea/RT).") double preExponential,
-            @Field(label = "Activation energy", kind = QuantityKind.MOLAR_ENERGY, unit = "kJ/mol", min = 10, max = 150, def = "55 kJ/mol", help = "35 to 75 is usual for urethanes.") double activationEnergy,
+            @Field(label = "Batch", kind = QuantityKind.MASS, unit = "g", min = 0, minOpen = true, max = 1e6, def = "500 g",
+                    help = "What stands in the cup.")
+            double batch,
+            @Field(label = "Room", kind = QuantityKind.TEMPERATURE, unit = "degC", min = -20, max = 60, def = "23 degC",
+                    help = "Also that of the components.")
+            double room,
+            @Field(label = "Heat transfer", min = 1, max = 200, def = "8", help = "W to a square metre and K; 5 to 10 in still air (from memory, unconfirmed).") double transfer,
+            @Field(label = "Conversion at the end of working", kind = QuantityKind.FRACTION, unit = "%", min = 1, max = 95, def = "30 %",
+                    help = "Where it no longer pours.")
+            double limit,
+            @Field(label = "Rate at infinite temperature", kind = QuantityKind.RATE, unit = "1/s", min = 0, minOpen = true, max = 1e20, def = "1e6 1/s",
+                    help = "A of k = A exp(-Ea/RT).")
+            double preExponential,
+            @Field(label = "Activation energy", kind = QuantityKind.MOLAR_ENERGY, unit = "kJ/mol", min = 10, max = 150, def = "55 kJ/mol",
+                    help = "35 to 75 is usual for urethanes.")
+            double activationEnergy,
             @Field(min = 0.5, max = 3, def = "2", help = "Order of the cure, 1 or 2 is usual.") double order,
             @Field(label = "Heat of cure", min = 0, max = 600, def = "80", help = "kJ to a kg of the mixture.") double heat,
-            @Field(label = "Specific heat", kind = QuantityKind.SPECIFIC_HEAT, unit = "J/kg/K", min = 500, max = 5000, def = "1800 J/kg/K", help = "1300 to 2000 is usual for elastomers.") double specificHeat,
+            @Field(label = "Specific heat", kind = QuantityKind.SPECIFIC_HEAT, unit = "J/kg/K", min = 500, max = 5000, def = "1800 J/kg/K",
+                    help = "1300 to 2000 is usual for elastomers (common practice, no source).")
+            double specificHeat,
             @Field(kind = QuantityKind.DENSITY, unit = "g/cm3", min = 0.3, max = 5, def = "1.08 g/cm3", help = "Of the mixture.") double density) {
     }
 
     /** Cup, thin layer, no loss. */
     public record Results(
-            @Field(label = "Hottest", kind = QuantityKind.TEMPERATURE, unit = "degC", max = 5000, help = "One temperature all through.") double hottest,
+            @Field(label = "Hottest", kind = QuantityKind.TEMPERATURE, unit = "degC", max = 5000,
+                    help = "One temperature all through.")
+            double hottest,
             @Field(label = "after", kind = QuantityKind.DURATION, unit = "min", help = "From mixing.") double after,
-            @Field(label = "Working time in this cup", kind = QuantityKind.DURATION, unit = "min", help = "To the conversion given.") double workingTime,
+            @Field(label = "Working time in this cup", kind = QuantityKind.DURATION, unit = "min",
+                    help = "To the conversion given.")
+            double workingTime,
             @Field(label = "in a thin layer", kind = QuantityKind.DURATION, unit = "min", help = "At room temperature all along.") double thin,
             @Field(label = "if no heat got away", kind = QuantityKind.DURATION, unit = "min", help = "The shortest it can be.") double shortest) {
     }

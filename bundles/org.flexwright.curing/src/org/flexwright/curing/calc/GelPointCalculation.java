@@ -33,9 +33,15 @@ public final class GelPointCalculation implements Calculation<GelPointCalculatio
 
     /** The gel point. */
     public record Results(
-            @Field(label = "OH reacted at the gel point", kind = QuantityKind.FRACTION, unit = "%", help = "Flory and Stockmayer; the real one is later.") double hydroxylAt,
-            @Field(label = "NCO reacted at the gel point", kind = QuantityKind.FRACTION, unit = "%", help = "The same moment on the other side.") double isocyanateAt,
-            @Field(label = "Carothers", kind = QuantityKind.FRACTION, unit = "%", max = 200, help = "Of the scarcer side, 2/f: an upper bound.") double carothers) {
+            @Field(label = "OH reacted at the gel point", kind = QuantityKind.FRACTION, unit = "%",
+                    help = "Flory and Stockmayer; the real one is later.")
+            double hydroxylAt,
+            @Field(label = "NCO reacted at the gel point", kind = QuantityKind.FRACTION, unit = "%",
+                    help = "The same moment on the other side.")
+            double isocyanateAt,
+            @Field(label = "Carothers", kind = QuantityKind.FRACTION, unit = "%", max = 200,
+                    help = "Of the scarcer side, 2/f: an upper bound.")
+            double carothers) {
     }
 
     @Override

@@ -24,16 +24,28 @@ public final class InternalHeatCalculation implements Calculation<InternalHeatCa
     /** Source and part. */
     public record Inputs(
             @Field(def = "slab", help = "Slab: cooled on both faces. Cylinder: long rod. Sphere: ball.") Body shape,
-            @Field(label = "Full thickness or diameter", kind = QuantityKind.LENGTH, unit = "mm", min = 0, minOpen = true, max = 2000, def = "20 mm", help = "Not half of it: that is taken care of.") double thickness,
-            @Field(label = "Heat set free", min = 0, minOpen = true, max = 1e8, def = "50000", help = "W to a cubic metre at the wall temperature: density x heat of cure x rate.") double source,
-            @Field(label = "Conductivity", kind = QuantityKind.THERMAL_CONDUCTIVITY, unit = "W/m/K", min = 0.02, max = 400, def = "0.2 W/m/K", help = "0.15 to 0.25 for elastomers.") double conductivity,
-            @Field(label = "Wall", kind = QuantityKind.TEMPERATURE, unit = "degC", min = -40, max = 300, def = "60 degC", help = "Held all along.") double wall,
-            @Field(label = "Activation energy", kind = QuantityKind.MOLAR_ENERGY, unit = "kJ/mol", min = 5, max = 200, def = "55 kJ/mol", help = "35 to 75 is usual for urethanes.") double activationEnergy) {
+            @Field(label = "Full thickness or diameter", kind = QuantityKind.LENGTH, unit = "mm", min = 0, minOpen = true, max = 2000, def = "20 mm",
+                    help = "Not half of it: that is taken care of.")
+            double thickness,
+            @Field(label = "Heat set free", min = 0, minOpen = true, max = 1e8, def = "50000",
+                    help = "W to a cubic metre at the wall temperature: density x heat of cure x rate.")
+            double source,
+            @Field(label = "Conductivity", kind = QuantityKind.THERMAL_CONDUCTIVITY, unit = "W/m/K", min = 0.02, max = 400, def = "0.2 W/m/K",
+                    help = "0.15 to 0.25 for elastomers (common practice, no source).")
+            double conductivity,
+            @Field(label = "Wall", kind = QuantityKind.TEMPERATURE, unit = "degC", min = -40, max = 300, def = "60 degC",
+                    help = "Held all along.")
+            double wall,
+            @Field(label = "Activation energy", kind = QuantityKind.MOLAR_ENERGY, unit = "kJ/mol", min = 5, max = 200, def = "55 kJ/mol",
+                    help = "35 to 75 is usual for urethanes.")
+            double activationEnergy) {
     }
 
     /** The middle. */
     public record Results(
-            @Field(label = "Rise of the middle", kind = QuantityKind.TEMPERATURE_DIFFERENCE, unit = "K", help = "With an even source that does not grow.") double rise,
+            @Field(label = "Rise of the middle", kind = QuantityKind.TEMPERATURE_DIFFERENCE, unit = "K",
+                    help = "With an even source that does not grow.")
+            double rise,
             @Field(label = "Runaway number", help = "(E/RT2)(L2 q/k), L half the thickness.") double number,
             @Field(label = "Critical number", help = "Above it nothing steady is possible: 0.88 slab, 2.00 cylinder, 3.32 sphere.") double critical) {
     }

@@ -28,16 +28,30 @@ public final class PartCureCalculation implements Calculation<PartCureCalculatio
     /** Part, wall and resin. */
     public record Inputs(
             @Field(def = "slab", help = "Slab: walls on both faces. Cylinder: long rod. Sphere: ball.") Body shape,
-            @Field(label = "Full thickness or diameter", kind = QuantityKind.LENGTH, unit = "mm", min = 1, max = 200, def = "20 mm", help = "Not half of it: that is taken care of.") double thickness,
-            @Field(label = "Start", kind = QuantityKind.TEMPERATURE, unit = "degC", min = -20, max = 150, def = "23 degC", help = "Of the mixture poured in.") double start,
-            @Field(label = "Mould wall", kind = QuantityKind.TEMPERATURE, unit = "degC", min = -20, max = 150, def = "60 degC", help = "Held all along.") double wall,
+            @Field(label = "Full thickness or diameter", kind = QuantityKind.LENGTH, unit = "mm", min = 1, max = 200, def = "20 mm",
+                    help = "Not half of it: that is taken care of.")
+            double thickness,
+            @Field(label = "Start", kind = QuantityKind.TEMPERATURE, unit = "degC", min = -20, max = 150, def = "23 degC",
+                    help = "Of the mixture poured in.")
+            double start,
+            @Field(label = "Mould wall", kind = QuantityKind.TEMPERATURE, unit = "degC", min = -20, max = 150, def = "60 degC",
+                    help = "Held all along.")
+            double wall,
             @Field(kind = QuantityKind.DURATION, unit = "min", min = 0.1, max = 10000, def = "30 min", help = "In the mould.") double time,
-            @Field(label = "Conductivity", kind = QuantityKind.THERMAL_CONDUCTIVITY, unit = "W/m/K", min = 0.05, max = 5, def = "0.2 W/m/K", help = "0.15 to 0.25 for elastomers.") double conductivity,
-            @Field(label = "Rate at infinite temperature", kind = QuantityKind.RATE, unit = "1/s", min = 0, minOpen = true, max = 1e20, def = "1e6 1/s", help = "A of k = A exp(-Ea/RT).") double preExponential,
-            @Field(label = "Activation energy", kind = QuantityKind.MOLAR_ENERGY, unit = "kJ/mol", min = 10, max = 150, def = "55 kJ/mol", help = "35 to 75 is usual for urethanes.") double activationEnergy,
+            @Field(label = "Conductivity", kind = QuantityKind.THERMAL_CONDUCTIVITY, unit = "W/m/K", min = 0.05, max = 5, def = "0.2 W/m/K",
+                    help = "0.15 to 0.25 for elastomers (common practice, no source).")
+            double conductivity,
+            @Field(label = "Rate at infinite temperature", kind = QuantityKind.RATE, unit = "1/s", min = 0, minOpen = true, max = 1e20, def = "1e6 1/s",
+                    help = "A of k = A exp(-Ea/RT).")
+            double preExponential,
+            @Field(label = "Activation energy", kind = QuantityKind.MOLAR_ENERGY, unit = "kJ/mol", min = 10, max = 150, def = "55 kJ/mol",
+                    help = "35 to 75 is usual for urethanes.")
+            double activationEnergy,
             @Field(min = 0.5, max = 3, def = "2", help = "Order of the cure, 1 or 2 is usual.") double order,
             @Field(label = "Heat of cure", min = 0, max = 600, def = "80", help = "kJ to a kg of the mixture.") double heat,
-            @Field(label = "Specific heat", kind = QuantityKind.SPECIFIC_HEAT, unit = "J/kg/K", min = 500, max = 5000, def = "1800 J/kg/K", help = "1300 to 2000 is usual for elastomers.") double specificHeat,
+            @Field(label = "Specific heat", kind = QuantityKind.SPECIFIC_HEAT, unit = "J/kg/K", min = 500, max = 5000, def = "1800 J/kg/K",
+                    help = "1300 to 2000 is usual for elastomers (common practice, no source).")
+            double specificHeat,
             @Field(kind = QuantityKind.DENSITY, unit = "g/cm3", min = 0.3, max = 5, def = "1.08 g/cm3", help = "Of the mixture.") double density) {
     }
 
@@ -45,7 +59,9 @@ public final class PartCureCalculation implements Calculation<PartCureCalculatio
     public record Results(
             @Field(label = "Centre at the end", kind = QuantityKind.TEMPERATURE, unit = "degC", max = 5000, help = "After that time.") double centre,
             @Field(label = "Conversion of the centre", kind = QuantityKind.FRACTION, unit = "%", help = "After that time.") double conversion,
-            @Field(label = "Hottest", kind = QuantityKind.TEMPERATURE, unit = "degC", max = 5000, help = "Of the centre, up to that time.") double hottest,
+            @Field(label = "Hottest", kind = QuantityKind.TEMPERATURE, unit = "degC", max = 5000,
+                    help = "Of the centre, up to that time.")
+            double hottest,
             @Field(label = "at", kind = QuantityKind.DURATION, unit = "min", help = "When it was hottest.") double hottestAt) {
     }
 

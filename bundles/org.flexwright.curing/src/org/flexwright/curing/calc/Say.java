@@ -1,14 +1,9 @@
 package org.flexwright.curing.calc;
 
-import java.util.Locale;
+import org.flexwright.core.find.Sentence;
 
-import org.flexwright.core.Message;
-import org.flexwright.core.Source;
-import org.flexwright.core.find.Remark;
-import org.flexwright.core.find.Severity;
-
-/** Every sentence of this package; the words stand in {@code messages.properties} under the name with points. */
-enum Say {
+/** Every sentence of this package; the words stand in {@code messages.properties}. */
+enum Say implements Sentence {
     OWN_CONSTANTS, VITRIFIED,
     EA_ASSUMED, SCHEDULE_NONE, SCHEDULE_NONE_REMEDY, SCHEDULE_SHORT, SCHEDULE_LONG,
     RATE_STANDS, RATE_STANDS_REMEDY,
@@ -17,25 +12,5 @@ enum Say {
     VISCOSITY_GEL, VISCOSITY_GEL_REMEDY, VISCOSITY_FOLD, VISCOSITY_FOLD_REMEDY,
     WARM_NOTHING, WARM_NOTHING_REMEDY, WARM_OUTSIDE, WARM_OUTSIDE_REMEDY, WARM_DEMOULD,
     PART_OVERSHOOT, PART_LATE, HEAT_RUNAWAY, HEAT_NEAR,
-    SHRINK_FIT;
-
-    String key() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '.');
-    }
-
-    Message with(Object... args) {
-        return Message.of(Say.class, key(), args);
-    }
-
-    Remark note(Source source, Object... args) {
-        return new Remark(Severity.NOTE, with(args), source);
-    }
-
-    Remark caution(Source source, Object... args) {
-        return new Remark(Severity.CAUTION, with(args), source);
-    }
-
-    Remark stop(Source source, Object... args) {
-        return new Remark(Severity.STOP, with(args), source);
-    }
+    SHRINK_FIT
 }

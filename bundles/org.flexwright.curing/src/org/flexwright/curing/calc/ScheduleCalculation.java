@@ -25,22 +25,34 @@ public final class ScheduleCalculation implements Calculation<ScheduleCalculatio
     /** A stretch of the schedule. */
     public record Stretch(
             @Field(kind = QuantityKind.DURATION, unit = "min", min = 0, max = 1e6, help = "How long it lasts.") double time,
-            @Field(kind = QuantityKind.TEMPERATURE, unit = "degC", min = -40, max = 250, help = "At its end; all through when it is no ramp.") double temperature,
+            @Field(kind = QuantityKind.TEMPERATURE, unit = "degC", min = -40, max = 250,
+                    help = "At its end; all through when it is no ramp.")
+            double temperature,
             @Field(def = "no", help = "Yes when the temperature runs evenly from the stretch before.") boolean ramp) {
     }
 
     /** Schedule and reference. */
     public record Inputs(
             @Field(def = "30; 60; yes | 120; 60; no", help = "One row a stretch: minutes; degC at its end; ramp yes or no.") List<Stretch> stretches,
-            @Field(label = "Temperature at the start", kind = QuantityKind.TEMPERATURE, unit = "degC", min = -40, max = 250, def = "23 degC", help = "Where a first ramp starts.") double start,
-            @Field(label = "Reference temperature", kind = QuantityKind.TEMPERATURE, unit = "degC", min = -40, max = 250, def = "23 degC", help = "At which the answer is counted, the sheet's temperature.") double reference,
-            @Field(label = "Wanted", kind = QuantityKind.DURATION, unit = "h", min = 0, minOpen = true, max = 1e6, def = "16 h", help = "Cure time the sheet asks for at the reference temperature.") double wanted,
-            @Field(label = "Activation energy", kind = QuantityKind.MOLAR_ENERGY, unit = "kJ/mol", min = 5, max = 200, optional = true, help = "Own value; empty: the usual band for urethanes.") Double activationEnergy) {
+            @Field(label = "Temperature at the start", kind = QuantityKind.TEMPERATURE, unit = "degC", min = -40, max = 250, def = "23 degC",
+                    help = "Where a first ramp starts.")
+            double start,
+            @Field(label = "Reference temperature", kind = QuantityKind.TEMPERATURE, unit = "degC", min = -40, max = 250, def = "23 degC",
+                    help = "At which the answer is counted, the sheet's temperature.")
+            double reference,
+            @Field(label = "Wanted", kind = QuantityKind.DURATION, unit = "h", min = 0, minOpen = true, max = 1e6, def = "16 h",
+                    help = "Cure time the sheet asks for at the reference temperature.")
+            double wanted,
+            @Field(label = "Activation energy", kind = QuantityKind.MOLAR_ENERGY, unit = "kJ/mol", min = 5, max = 200, optional = true,
+                    help = "Own value; empty: the usual band for urethanes.")
+            Double activationEnergy) {
     }
 
     /** The schedule in hours at the reference. */
     public record Results(
-            @Field(label = "Equivalent", kind = QuantityKind.DURATION, unit = "h", help = "Hours at the reference temperature that cure as much.") Estimate equivalent,
+            @Field(label = "Equivalent", kind = QuantityKind.DURATION, unit = "h",
+                    help = "Hours at the reference temperature that cure as much.")
+            Estimate equivalent,
             @Field(label = "Of what is wanted", kind = QuantityKind.FRACTION, unit = "%", help = "100 % is the sheet's cure.") Estimate share,
             @Field(label = "In all", kind = QuantityKind.DURATION, unit = "h", help = "Clock time of the schedule.") double clock) {
     }

@@ -19,18 +19,32 @@ public final class ShrinkageCalculation implements Calculation<ShrinkageCalculat
 
     /** Part and mould. */
     public record Inputs(
-            @Field(label = "Volume shrinkage", kind = QuantityKind.FRACTION, unit = "%", min = 0, max = 30, def = "2 %", help = "By cure, the same in all directions; from density before and after.") double volume,
-            @Field(label = "Wanted size", kind = QuantityKind.LENGTH, unit = "mm", min = 0, minOpen = true, max = 10000, def = "28 mm", help = "Of the part in use.") double size,
-            @Field(label = "Cure temperature", kind = QuantityKind.TEMPERATURE, unit = "degC", min = -40, max = 300, def = "60 degC", help = "When it takes its shape.") double cure,
-            @Field(label = "Use temperature", kind = QuantityKind.TEMPERATURE, unit = "degC", min = -40, max = 300, def = "23 degC", help = "When it is measured.") double use,
-            @Field(label = "Expansion of the part", min = 0, max = 1000, def = "150", help = "Linear, millionths to a K: natural rubber 225, urethanes 100 to 200, silicones 250 to 350.") double partExpansion,
-            @Field(label = "Expansion of the mould", min = 0, max = 1000, def = "90", help = "Linear, millionths to a K: printed plastics 70 to 100, aluminium 23, plaster 10.") double mouldExpansion) {
+            @Field(label = "Volume shrinkage", kind = QuantityKind.FRACTION, unit = "%", min = 0, max = 30, def = "2 %",
+                    help = "By cure, the same in all directions; from density before and after.")
+            double volume,
+            @Field(label = "Wanted size", kind = QuantityKind.LENGTH, unit = "mm", min = 0, minOpen = true, max = 10000, def = "28 mm",
+                    help = "Of the part in use.")
+            double size,
+            @Field(label = "Cure temperature", kind = QuantityKind.TEMPERATURE, unit = "degC", min = -40, max = 300, def = "60 degC",
+                    help = "When it takes its shape.")
+            double cure,
+            @Field(label = "Use temperature", kind = QuantityKind.TEMPERATURE, unit = "degC", min = -40, max = 300, def = "23 degC",
+                    help = "When it is measured.")
+            double use,
+            @Field(label = "Expansion of the part", min = 0, max = 1000, def = "150",
+                    help = "Linear, millionths to a K: natural rubber 225 (an open materials database), urethanes 100 to 200, silicones 250 to 350 (from memory, unconfirmed).")
+            double partExpansion,
+            @Field(label = "Expansion of the mould", min = 0, max = 1000, def = "90",
+                    help = "Linear, millionths to a K: printed plastics 70 to 100, aluminium 23, plaster 10 (from memory, unconfirmed).")
+            double mouldExpansion) {
     }
 
     /** Sizes. */
     public record Results(
             @Field(label = "Linear shrinkage", kind = QuantityKind.FRACTION, unit = "%", help = "By cure alone.") double linear,
-            @Field(label = "Size of the cold mould", kind = QuantityKind.LENGTH, unit = "mm", help = "So that the part has the wanted size in use.") double mould,
+            @Field(label = "Size of the cold mould", kind = QuantityKind.LENGTH, unit = "mm",
+                    help = "So that the part has the wanted size in use.")
+            double mould,
             @Field(label = "Scale", help = "Mould to part.") double scale) {
     }
 

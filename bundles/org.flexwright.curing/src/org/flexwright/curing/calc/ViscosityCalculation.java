@@ -24,13 +24,21 @@ public final class ViscosityCalculation implements Calculation<ViscosityCalculat
     /** Flow and cure. */
     public record Inputs(
             @Field(label = "Front factor", min = 0, minOpen = true, max = 1, def = "4.1e-8", help = "A in Pa s.") double front,
-            @Field(label = "Flow energy", kind = QuantityKind.MOLAR_ENERGY, unit = "kJ/mol", min = 0, max = 150, def = "38.3 kJ/mol", help = "How viscosity falls on warming.") double flowEnergy,
+            @Field(label = "Flow energy", kind = QuantityKind.MOLAR_ENERGY, unit = "kJ/mol", min = 0, max = 150, def = "38.3 kJ/mol",
+                    help = "How viscosity falls on warming.")
+            double flowEnergy,
             @Field(label = "Exponent a", min = 0, max = 20, def = "4", help = "Growth at the start.") double a,
             @Field(label = "Exponent b", min = -10, max = 10, def = "-2", help = "Change of the growth with conversion.") double b,
-            @Field(label = "Gel point", kind = QuantityKind.FRACTION, unit = "%", min = 10, max = 99, def = "85 %", help = "Conversion at which it stops flowing.") double gel,
-            @Field(label = "Rate", kind = QuantityKind.RATE, unit = "1/s", min = 0, minOpen = true, max = 100, def = "0.0018 1/s", help = "k of the cure at that temperature.") double rate,
+            @Field(label = "Gel point", kind = QuantityKind.FRACTION, unit = "%", min = 10, max = 99, def = "85 %",
+                    help = "Conversion at which it stops flowing.")
+            double gel,
+            @Field(label = "Rate", kind = QuantityKind.RATE, unit = "1/s", min = 0, minOpen = true, max = 100, def = "0.0018 1/s",
+                    help = "k of the cure at that temperature.")
+            double rate,
             @Field(min = 0.5, max = 3, def = "2", help = "Order of the cure.") double order,
-            @Field(kind = QuantityKind.TEMPERATURE, unit = "degC", min = -20, max = 200, def = "25 degC", help = "Kept all along.") double temperature,
+            @Field(kind = QuantityKind.TEMPERATURE, unit = "degC", min = -20, max = 200, def = "25 degC",
+                    help = "Kept all along.")
+            double temperature,
             @Field(kind = QuantityKind.DURATION, unit = "s", min = 0, max = 1e7, def = "60 s", help = "From mixing.") double time,
             @Field(label = "Viscosity may grow", min = 1, max = 10000, def = "2", help = "Times; 2 is doubling.") double fold) {
     }
@@ -38,9 +46,13 @@ public final class ViscosityCalculation implements Calculation<ViscosityCalculat
     /** Viscosity. */
     public record Results(
             @Field(label = "At the start", kind = QuantityKind.VISCOSITY, unit = "Pa s", help = "Just after mixing.") double start,
-            @Field(label = "At that time", kind = QuantityKind.VISCOSITY, unit = "Pa s", optional = true, help = "Empty when it has gelled.") Double now,
+            @Field(label = "At that time", kind = QuantityKind.VISCOSITY, unit = "Pa s", optional = true,
+                    help = "Empty when it has gelled.")
+            Double now,
             @Field(help = "Liquid or gelled at that time.") String state,
-            @Field(label = "Time to the growth", kind = QuantityKind.DURATION, unit = "s", help = "Working time by viscosity at one temperature.") double workingTime) {
+            @Field(label = "Time to the growth", kind = QuantityKind.DURATION, unit = "s",
+                    help = "Working time by viscosity at one temperature.")
+            double workingTime) {
     }
 
     @Override

@@ -21,20 +21,38 @@ public final class WarmUpCalculation implements Calculation<WarmUpCalculation.In
     /** Part and oven. */
     public record Inputs(
             @Field(def = "slab", help = "Slab: warmed from both faces. Cylinder: long rod. Sphere: ball.") Body shape,
-            @Field(label = "Full thickness or diameter", kind = QuantityKind.LENGTH, unit = "mm", min = 0, minOpen = true, max = 1000, def = "20 mm", help = "Not half of it: that is taken care of.") double thickness,
-            @Field(label = "Start", kind = QuantityKind.TEMPERATURE, unit = "degC", min = -40, max = 300, def = "23 degC", help = "Of the part.") double start,
-            @Field(label = "Oven", kind = QuantityKind.TEMPERATURE, unit = "degC", min = -40, max = 300, def = "60 degC", help = "Around it, or of the mould wall.") double oven,
-            @Field(label = "Centre wanted", kind = QuantityKind.TEMPERATURE, unit = "degC", min = -40, max = 300, def = "55 degC", help = "For the time it takes.") double wanted,
-            @Field(kind = QuantityKind.DURATION, unit = "min", min = 0, minOpen = true, max = 1e5, def = "10 min", help = "For the centre then.") double time,
-            @Field(label = "Heat transfer", min = 1, max = 1e5, def = "20", help = "W to a square metre and K: 5 to 10 in still air, 20 with a fan, over 500 in water or a metal mould.") double transfer,
-            @Field(label = "Conductivity", kind = QuantityKind.THERMAL_CONDUCTIVITY, unit = "W/m/K", min = 0.02, max = 400, def = "0.2 W/m/K", help = "0.15 to 0.25 for elastomers.") double conductivity,
+            @Field(label = "Full thickness or diameter", kind = QuantityKind.LENGTH, unit = "mm", min = 0, minOpen = true, max = 1000, def = "20 mm",
+                    help = "Not half of it: that is taken care of.")
+            double thickness,
+            @Field(label = "Start", kind = QuantityKind.TEMPERATURE, unit = "degC", min = -40, max = 300, def = "23 degC",
+                    help = "Of the part.")
+            double start,
+            @Field(label = "Oven", kind = QuantityKind.TEMPERATURE, unit = "degC", min = -40, max = 300, def = "60 degC",
+                    help = "Around it, or of the mould wall.")
+            double oven,
+            @Field(label = "Centre wanted", kind = QuantityKind.TEMPERATURE, unit = "degC", min = -40, max = 300, def = "55 degC",
+                    help = "For the time it takes.")
+            double wanted,
+            @Field(kind = QuantityKind.DURATION, unit = "min", min = 0, minOpen = true, max = 1e5, def = "10 min",
+                    help = "For the centre then.")
+            double time,
+            @Field(label = "Heat transfer", min = 1, max = 1e5, def = "20",
+                    help = "W to a square metre and K: 5 to 10 in still air, 20 with a fan, over 500 in water or a metal mould (from memory, unconfirmed).")
+            double transfer,
+            @Field(label = "Conductivity", kind = QuantityKind.THERMAL_CONDUCTIVITY, unit = "W/m/K", min = 0.02, max = 400, def = "0.2 W/m/K",
+                    help = "0.15 to 0.25 for elastomers (common practice, no source).")
+            double conductivity,
             @Field(kind = QuantityKind.DENSITY, unit = "g/cm3", min = 0.02, max = 20, def = "1.08 g/cm3", help = "Of the part.") double density,
-            @Field(label = "Specific heat", kind = QuantityKind.SPECIFIC_HEAT, unit = "J/kg/K", min = 100, max = 5000, def = "1800 J/kg/K", help = "1300 to 2000 for elastomers.") double specificHeat) {
+            @Field(label = "Specific heat", kind = QuantityKind.SPECIFIC_HEAT, unit = "J/kg/K", min = 100, max = 5000, def = "1800 J/kg/K",
+                    help = "1300 to 2000 for elastomers (common practice, no source).")
+            double specificHeat) {
     }
 
     /** The centre. */
     public record Results(
-            @Field(label = "Biot number", help = "Below 0.1 the part is even inside, above 10 the surface is as hot as the oven at once.") double biot,
+            @Field(label = "Biot number",
+                    help = "Below 0.1 the part is even inside, above 10 the surface is as hot as the oven at once.")
+            double biot,
             @Field(label = "Centre then", kind = QuantityKind.TEMPERATURE, unit = "degC", help = "After that time.") double centre,
             @Field(label = "Surface then", kind = QuantityKind.TEMPERATURE, unit = "degC", help = "After that time.") double surface,
             @Field(label = "Time to the wanted centre", kind = QuantityKind.DURATION, unit = "min", help = "From putting it in.") double timeTo) {

@@ -25,8 +25,12 @@ public final class BondedBlockCalculation implements Calculation<BondedBlockCalc
     /** The disc. */
     public record Inputs(
             @Field(label = "Hardness", min = 30, max = 75, def = "40", help = "IRHD; Shore A is about the same from 30 to 80.") double hardness,
-            @Field(kind = QuantityKind.LENGTH, unit = "mm", min = 0, minOpen = true, max = 10000, def = "25 mm", help = "Of the disc.") double diameter,
-            @Field(kind = QuantityKind.LENGTH, unit = "mm", min = 0, minOpen = true, max = 10000, def = "10 mm", help = "Of the rubber between the plates.") double thickness) {
+            @Field(kind = QuantityKind.LENGTH, unit = "mm", min = 0, minOpen = true, max = 10000, def = "25 mm",
+                    help = "Of the disc.")
+            double diameter,
+            @Field(kind = QuantityKind.LENGTH, unit = "mm", min = 0, minOpen = true, max = 10000, def = "10 mm",
+                    help = "Of the rubber between the plates.")
+            double thickness) {
     }
 
     /** Stiffness. */

@@ -42,7 +42,9 @@ public final class FamilyTableCalculation implements Calculation<FamilyTableCalc
 
     /** One limit. */
     public record Limit(
-            @Field(help = "hardness (Shore A), modulus (MPa), strength (MPa), elongation (%), tear (kN/m), density (g/cm3), shrinkage (%) or price (1 to 4).") Wish property,
+            @Field(
+                    help = "hardness (Shore A), modulus (MPa), strength (MPa), elongation (%), tear (kN/m), density (g/cm3), shrinkage (%) or price (1 to 4).")
+            Wish property,
             @Field(optional = true, help = "In that unit; may be empty.") Double atLeast,
             @Field(optional = true, help = "In that unit; may be empty.") Double atMost) {
     }

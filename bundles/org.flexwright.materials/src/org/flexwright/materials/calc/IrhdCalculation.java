@@ -47,14 +47,18 @@ public final class IrhdCalculation implements Calculation<IrhdCalculation.Inputs
 
     /** A modulus and a ball. */
     public record Inputs(
-            @Field(kind = QuantityKind.STRESS, unit = "MPa", min = 0.05, max = 100, def = "2.3 MPa", help = "Young's modulus at small strain.") double modulus,
+            @Field(kind = QuantityKind.STRESS, unit = "MPa", min = 0.05, max = 100, def = "2.3 MPa",
+                    help = "Young's modulus at small strain.")
+            double modulus,
             @Field(def = "normal", help = "Normal: ball 2.5 mm. Hard: ball 1 mm. Soft: ball 5 mm.") Method method) {
     }
 
     /** The reading to expect. */
     public record Results(
             @Field(label = "IRHD", help = "Points to expect.") double irhd,
-            @Field(label = "Depth between both forces", kind = QuantityKind.LENGTH, unit = "mm", help = "What the instrument measures.") double depth) {
+            @Field(label = "Depth between both forces", kind = QuantityKind.LENGTH, unit = "mm",
+                    help = "What the instrument measures.")
+            double depth) {
     }
 
     @Override

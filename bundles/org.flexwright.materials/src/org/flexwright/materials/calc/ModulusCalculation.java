@@ -32,7 +32,9 @@ public final class ModulusCalculation implements Calculation<ModulusCalculation.
     public record Inputs(
             @Field(min = 0, max = 100, def = "50", help = "Median of the readings, in points of the scale below.") double hardness,
             @Field(def = "shore-a", help = "Scale it was read on; scales are never converted into each other.") HardnessScale scale,
-            @Field(kind = QuantityKind.DURATION, unit = "s", min = 0, max = 3600, optional = true, help = "Time from contact to reading; may be empty.") Double dwell) {
+            @Field(kind = QuantityKind.DURATION, unit = "s", min = 0, max = 3600, optional = true,
+                    help = "Time from contact to reading; may be empty.")
+            Double dwell) {
     }
 
     /** One formula. */
@@ -44,8 +46,12 @@ public final class ModulusCalculation implements Calculation<ModulusCalculation.
 
     /** The band. */
     public record Results(
-            @Field(kind = QuantityKind.STRESS, unit = "MPa", help = "Lowest to highest of the formulas over the reading and 3 points to either side; likely is their geometric mean.") Estimate modulus,
-            @Field(label = "Shear modulus", kind = QuantityKind.STRESS, unit = "MPa", help = "A third of it, rubber hardly changing its volume; towards a quarter when filled.") Estimate shear,
+            @Field(kind = QuantityKind.STRESS, unit = "MPa",
+                    help = "Lowest to highest of the formulas over the reading and 3 points to either side; likely is their geometric mean.")
+            Estimate modulus,
+            @Field(label = "Shear modulus", kind = QuantityKind.STRESS, unit = "MPa",
+                    help = "A third of it, rubber hardly changing its volume; towards a quarter when filled.")
+            Estimate shear,
             @Field(help = "The formulas one by one.") List<Model> models) {
     }
 

@@ -22,21 +22,39 @@ public final class AsWeighedCalculation implements Calculation<AsWeighedCalculat
 
     /** Plan and balance. */
     public record Inputs(
-            @Field(label = "Planned A", kind = QuantityKind.MASS, unit = "g", min = 0, minOpen = true, max = 1e6, def = "22.88 g", help = "Planned grams of A, or its parts by weight.") double plannedA,
-            @Field(label = "Planned B", kind = QuantityKind.MASS, unit = "g", min = 0, minOpen = true, max = 1e6, def = "21.57 g", help = "Planned grams of B, or its parts by weight.") double plannedB,
-            @Field(label = "Weighed A", kind = QuantityKind.MASS, unit = "g", min = 0, minOpen = true, max = 1e6, def = "24.88 g", help = "Grams of A in the cup.") double weighedA,
-            @Field(label = "Weighed B", kind = QuantityKind.MASS, unit = "g", min = 0, minOpen = true, max = 1e6, optional = true, help = "Grams of B in the cup; empty: not weighed yet, its target then follows A.") Double weighedB,
-            @Field(label = "Own limit", kind = QuantityKind.FRACTION, unit = "%", min = 0.05, max = 50, def = "2 %", help = "Largest deviation of the ratio you accept; common practice, no source.") double ownLimit) {
+            @Field(label = "Planned A", kind = QuantityKind.MASS, unit = "g", min = 0, minOpen = true, max = 1e6, def = "22.88 g",
+                    help = "Planned grams of A, or its parts by weight.")
+            double plannedA,
+            @Field(label = "Planned B", kind = QuantityKind.MASS, unit = "g", min = 0, minOpen = true, max = 1e6, def = "21.57 g",
+                    help = "Planned grams of B, or its parts by weight.")
+            double plannedB,
+            @Field(label = "Weighed A", kind = QuantityKind.MASS, unit = "g", min = 0, minOpen = true, max = 1e6, def = "24.88 g",
+                    help = "Grams of A in the cup.")
+            double weighedA,
+            @Field(label = "Weighed B", kind = QuantityKind.MASS, unit = "g", min = 0, minOpen = true, max = 1e6, optional = true,
+                    help = "Grams of B in the cup; empty: not weighed yet, its target then follows A.")
+            Double weighedB,
+            @Field(label = "Own limit", kind = QuantityKind.FRACTION, unit = "%", min = 0.05, max = 50, def = "2 %",
+                    help = "Largest deviation of the ratio you accept; common practice, no source.")
+            double ownLimit) {
     }
 
     /** Where the cup stands. */
     public record Results(
             @Field(label = "Planned: B to 100 g of A", kind = QuantityKind.MASS, unit = "g", help = "The ratio meant.") double plannedRatio,
-            @Field(label = "In the cup: B to 100 g of A", kind = QuantityKind.MASS, unit = "g", optional = true, help = "The true ratio; empty until B is weighed.") Double trueRatio,
-            @Field(label = "Deviation", kind = QuantityKind.FRACTION, unit = "%", optional = true, help = "Of B to A against the plan; negative: B is short.") Double deviation,
+            @Field(label = "In the cup: B to 100 g of A", kind = QuantityKind.MASS, unit = "g", optional = true,
+                    help = "The true ratio; empty until B is weighed.")
+            Double trueRatio,
+            @Field(label = "Deviation", kind = QuantityKind.FRACTION, unit = "%", optional = true,
+                    help = "Of B to A against the plan; negative: B is short.")
+            Double deviation,
             @Field(label = "Short of", help = "The component there is too little of.") String shortOf,
-            @Field(label = "Add", kind = QuantityKind.MASS, unit = "g", min = 0, help = "Grams of the short component that mend the ratio exactly.") double add,
-            @Field(label = "Target of B now", kind = QuantityKind.MASS, unit = "g", help = "Grams of B that belong to the weighed A.") double targetB) {
+            @Field(label = "Add", kind = QuantityKind.MASS, unit = "g", min = 0,
+                    help = "Grams of the short component that mend the ratio exactly.")
+            double add,
+            @Field(label = "Target of B now", kind = QuantityKind.MASS, unit = "g",
+                    help = "Grams of B that belong to the weighed A.")
+            double targetB) {
     }
 
     @Override

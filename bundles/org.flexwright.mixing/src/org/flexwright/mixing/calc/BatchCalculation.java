@@ -25,17 +25,33 @@ public final class BatchCalculation implements Calculation<BatchCalculation.Inpu
     /** What is to be filled and with what. */
     public record Inputs(
             @Field(label = "Parts", min = 1, max = 10000, def = "3", help = "How many parts the batch is for.") int parts,
-            @Field(kind = QuantityKind.VOLUME, unit = "ml", min = 0, max = 100000, def = "12 ml", help = "Volume of one part, from the drawing or by water displacement.") double partVolume,
-            @Field(kind = QuantityKind.VOLUME, unit = "ml", min = 0, max = 100000, def = "0 ml", help = "Sprue, runner and riser of one part.") double runnerVolume,
-            @Field(kind = QuantityKind.VOLUME, unit = "ml", min = 0, max = 100000, def = "0 ml", help = "What stays in syringe or hose, once a batch.") double deadVolume,
-            @Field(kind = QuantityKind.FRACTION, unit = "%", min = 0, max = 90, def = "15 %", help = "Share for what never reaches the mould; the next field says of what.") double extra,
-            @Field(def = "allowance", help = "Allowance: added to the net amount. Loss: the share of the mixed amount that stays behind.") Surplus extraKind,
+            @Field(kind = QuantityKind.VOLUME, unit = "ml", min = 0, max = 100000, def = "12 ml",
+                    help = "Volume of one part, from the drawing or by water displacement.")
+            double partVolume,
+            @Field(kind = QuantityKind.VOLUME, unit = "ml", min = 0, max = 100000, def = "0 ml",
+                    help = "Sprue, runner and riser of one part.")
+            double runnerVolume,
+            @Field(kind = QuantityKind.VOLUME, unit = "ml", min = 0, max = 100000, def = "0 ml",
+                    help = "What stays in syringe or hose, once a batch.")
+            double deadVolume,
+            @Field(kind = QuantityKind.FRACTION, unit = "%", min = 0, max = 90, def = "15 %",
+                    help = "Share for what never reaches the mould; the next field says of what.")
+            double extra,
+            @Field(def = "allowance",
+                    help = "Allowance: added to the net amount. Loss: the share of the mixed amount that stays behind.")
+            Surplus extraKind,
             @Field(label = "Parts of A", min = 0, minOpen = true, max = 1e6, def = "100", help = "As the data sheet gives the ratio.") double ratioA,
             @Field(label = "Parts of B", min = 0, minOpen = true, max = 1e6, def = "90", help = "As the data sheet gives the ratio.") double ratioB,
             @Field(label = "Parts by", def = "volume", help = "Whether the ratio is by weight or by volume.") RatioBasis basis,
-            @Field(label = "Density of A", kind = QuantityKind.DENSITY, unit = "g/cm3", min = 0.3, max = 5, def = "1.05 g/cm3", optional = true, help = "Needed for a ratio by volume, and when the mixture's density is not given.") Double densityA,
-            @Field(label = "Density of B", kind = QuantityKind.DENSITY, unit = "g/cm3", min = 0.3, max = 5, def = "1.10 g/cm3", optional = true, help = "Needed for a ratio by volume, and when the mixture's density is not given.") Double densityB,
-            @Field(label = "Density of the mixture", kind = QuantityKind.DENSITY, unit = "g/cm3", min = 0.3, max = 5, optional = true, help = "Own measurement; empty: from the densities of A and B.") Double mixDensity) {
+            @Field(label = "Density of A", kind = QuantityKind.DENSITY, unit = "g/cm3", min = 0.3, max = 5, def = "1.05 g/cm3", optional = true,
+                    help = "Needed for a ratio by volume, and when the mixture's density is not given.")
+            Double densityA,
+            @Field(label = "Density of B", kind = QuantityKind.DENSITY, unit = "g/cm3", min = 0.3, max = 5, def = "1.10 g/cm3", optional = true,
+                    help = "Needed for a ratio by volume, and when the mixture's density is not given.")
+            Double densityB,
+            @Field(label = "Density of the mixture", kind = QuantityKind.DENSITY, unit = "g/cm3", min = 0.3, max = 5, optional = true,
+                    help = "Own measurement; empty: from the densities of A and B.")
+            Double mixDensity) {
     }
 
     /** What to weigh. */
@@ -45,7 +61,9 @@ public final class BatchCalculation implements Calculation<BatchCalculation.Inpu
             @Field(label = "Total", kind = QuantityKind.MASS, unit = "g", help = "A and B together.") double total,
             @Field(label = "Volume mixed", kind = QuantityKind.VOLUME, unit = "ml", help = "Volume of A and B together.") double volume,
             @Field(label = "B to 100 g of A", kind = QuantityKind.MASS, unit = "g", help = "The ratio by weight.") double ratioByWeight,
-            @Field(label = "Density of the mixture", kind = QuantityKind.DENSITY, unit = "g/cm3", help = "Given, or from ideal volumes.") double mixDensity,
+            @Field(label = "Density of the mixture", kind = QuantityKind.DENSITY, unit = "g/cm3",
+                    help = "Given, or from ideal volumes.")
+            double mixDensity,
             @Field(label = "Net mass", kind = QuantityKind.MASS, unit = "g", help = "What the parts, runners and dead volume take.") double netMass) {
     }
 

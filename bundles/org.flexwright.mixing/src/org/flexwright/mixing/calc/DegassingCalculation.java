@@ -32,14 +32,30 @@ public final class DegassingCalculation implements Calculation<DegassingCalculat
 
     /** Cup, mixture and pump. */
     public record Inputs(
-            @Field(label = "Cup holds", kind = QuantityKind.VOLUME, unit = "ml", min = 0, minOpen = true, max = 1e6, def = "250 ml", help = "Up to the brim.") double cupVolume,
-            @Field(label = "Mixture", kind = QuantityKind.VOLUME, unit = "ml", min = 0, minOpen = true, max = 1e6, def = "60 ml", help = "Volume of the mixture in it.") double mixVolume,
-            @Field(label = "Room pressure", kind = QuantityKind.PRESSURE_ABSOLUTE, unit = "kPa", min = 40, max = 110, def = "101.325 kPa", help = "Of the day; lower on a mountain.") double room,
-            @Field(label = "Pressure", kind = QuantityKind.PRESSURE_ABSOLUTE, unit = "kPa", min = 0, max = 110, def = "5 kPa", help = "As read; the next field says how the gauge counts.") double reading,
-            @Field(label = "Gauge counts", def = "from-vacuum", help = "From vacuum: 0 is a perfect vacuum. Below room: how far it has pulled down, 95 kPa for -0.95 bar.") Counted counted,
-            @Field(kind = QuantityKind.TEMPERATURE, unit = "degC", min = -20, max = 100, def = "23 degC", help = "Of the mixture.") double temperature,
-            @Field(label = "Bubble diameter", kind = QuantityKind.LENGTH, unit = "mm", min = 0, minOpen = true, max = 20, def = "1 mm", help = "At room pressure.") double bubble,
-            @Field(kind = QuantityKind.VISCOSITY, unit = "Pa s", min = 0, minOpen = true, max = 1e5, def = "2 Pa s", help = "Of the mixture now; it grows.") double viscosity,
+            @Field(label = "Cup holds", kind = QuantityKind.VOLUME, unit = "ml", min = 0, minOpen = true, max = 1e6, def = "250 ml",
+                    help = "Up to the brim.")
+            double cupVolume,
+            @Field(label = "Mixture", kind = QuantityKind.VOLUME, unit = "ml", min = 0, minOpen = true, max = 1e6, def = "60 ml",
+                    help = "Volume of the mixture in it.")
+            double mixVolume,
+            @Field(label = "Room pressure", kind = QuantityKind.PRESSURE_ABSOLUTE, unit = "kPa", min = 40, max = 110, def = "101.325 kPa",
+                    help = "Of the day; lower on a mountain.")
+            double room,
+            @Field(label = "Pressure", kind = QuantityKind.PRESSURE_ABSOLUTE, unit = "kPa", min = 0, max = 110, def = "5 kPa",
+                    help = "As read; the next field says how the gauge counts.")
+            double reading,
+            @Field(label = "Gauge counts", def = "from-vacuum",
+                    help = "From vacuum: 0 is a perfect vacuum. Below room: how far it has pulled down, 95 kPa for -0.95 bar.")
+            Counted counted,
+            @Field(kind = QuantityKind.TEMPERATURE, unit = "degC", min = -20, max = 100, def = "23 degC",
+                    help = "Of the mixture.")
+            double temperature,
+            @Field(label = "Bubble diameter", kind = QuantityKind.LENGTH, unit = "mm", min = 0, minOpen = true, max = 20, def = "1 mm",
+                    help = "At room pressure.")
+            double bubble,
+            @Field(kind = QuantityKind.VISCOSITY, unit = "Pa s", min = 0, minOpen = true, max = 1e5, def = "2 Pa s",
+                    help = "Of the mixture now; it grows.")
+            double viscosity,
             @Field(kind = QuantityKind.DENSITY, unit = "g/cm3", min = 0.3, max = 5, def = "1.05 g/cm3", help = "Of the mixture.") double density) {
     }
 
@@ -48,7 +64,9 @@ public final class DegassingCalculation implements Calculation<DegassingCalculat
             @Field(label = "Absolute pressure", kind = QuantityKind.PRESSURE_ABSOLUTE, unit = "kPa", help = "In the chamber.") double pressure,
             @Field(label = "Bubbles grow", help = "Times their volume.") double growth,
             @Field(label = "Radius grows", help = "Times their radius.") double radiusGrowth,
-            @Field(label = "Rise in the room", kind = QuantityKind.SPEED, unit = "mm/s", help = "Stokes, rigid sphere; a clean bubble is up to 1.5 times as fast.") double riseBefore,
+            @Field(label = "Rise in the room", kind = QuantityKind.SPEED, unit = "mm/s",
+                    help = "Stokes, rigid sphere; a clean bubble is up to 1.5 times as fast.")
+            double riseBefore,
             @Field(label = "Rise under vacuum", kind = QuantityKind.SPEED, unit = "mm/s", help = "The same bubble, grown.") double riseUnder,
             @Field(label = "Cup filled", kind = QuantityKind.FRACTION, unit = "%", help = "By the mixture before foaming.") double filled) {
     }

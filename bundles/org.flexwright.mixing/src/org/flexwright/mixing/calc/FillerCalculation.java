@@ -22,18 +22,32 @@ public final class FillerCalculation implements Calculation<FillerCalculation.In
     /** An amount as a recipe gives it. */
     public record Inputs(
             @Field(min = 0, max = 1000, def = "10", help = "The bare number of the recipe.") double amount,
-            @Field(label = "Counted on", def = "phr", help = "phr: 100 g of polymer (A and B). Total: the whole mixture. Part A, part B: per cent of that part.") Filler.On countedOn,
-            @Field(label = "Parts of A by weight", min = 0, minOpen = true, max = 1e6, def = "100", help = "Mixing ratio of the polymer.") double ratioA,
-            @Field(label = "Parts of B by weight", min = 0, minOpen = true, max = 1e6, def = "50", help = "Mixing ratio of the polymer.") double ratioB,
-            @Field(label = "Density of the filler", kind = QuantityKind.DENSITY, unit = "g/cm3", min = 0.02, max = 20, def = "1.80 g/cm3", help = "Of the grains, not of the heap.") double densityFiller,
-            @Field(label = "Density of the polymer", kind = QuantityKind.DENSITY, unit = "g/cm3", min = 0.3, max = 5, def = "1.05 g/cm3", help = "Of A and B mixed.") double densityPolymer,
-            @Field(label = "Polymer in the batch", kind = QuantityKind.MASS, unit = "g", min = 0, max = 1e6, def = "100 g", help = "A and B together.") double polymer) {
+            @Field(label = "Counted on", def = "phr",
+                    help = "phr: 100 g of polymer (A and B). Total: the whole mixture. Part A, part B: per cent of that part.")
+            Filler.On countedOn,
+            @Field(label = "Parts of A by weight", min = 0, minOpen = true, max = 1e6, def = "100",
+                    help = "Mixing ratio of the polymer.")
+            double ratioA,
+            @Field(label = "Parts of B by weight", min = 0, minOpen = true, max = 1e6, def = "50",
+                    help = "Mixing ratio of the polymer.")
+            double ratioB,
+            @Field(label = "Density of the filler", kind = QuantityKind.DENSITY, unit = "g/cm3", min = 0.02, max = 20, def = "1.80 g/cm3",
+                    help = "Of the grains, not of the heap.")
+            double densityFiller,
+            @Field(label = "Density of the polymer", kind = QuantityKind.DENSITY, unit = "g/cm3", min = 0.3, max = 5, def = "1.05 g/cm3",
+                    help = "Of A and B mixed.")
+            double densityPolymer,
+            @Field(label = "Polymer in the batch", kind = QuantityKind.MASS, unit = "g", min = 0, max = 1e6, def = "100 g",
+                    help = "A and B together.")
+            double polymer) {
     }
 
     /** The same amount, every way. */
     public record Results(
             @Field(label = "On 100 g of polymer", kind = QuantityKind.PARTS, unit = "phr", help = "Grams to 100 g of A and B.") double phr,
-            @Field(label = "Of the total", kind = QuantityKind.FRACTION, unit = "%", help = "Per cent of polymer and filler together.") double ofTotal,
+            @Field(label = "Of the total", kind = QuantityKind.FRACTION, unit = "%",
+                    help = "Per cent of polymer and filler together.")
+            double ofTotal,
             @Field(label = "Of part A", kind = QuantityKind.FRACTION, unit = "%", help = "Per cent of the mass of A.") double ofA,
             @Field(label = "Of part B", kind = QuantityKind.FRACTION, unit = "%", help = "Per cent of the mass of B.") double ofB,
             @Field(label = "Volume fraction", help = "Share of the volume, 0 to 1; what stiffness goes by.") double volumeFraction,

@@ -24,10 +24,16 @@ public final class FillerStiffnessCalculation implements Calculation<FillerStiff
 
     /** The filler. */
     public record Inputs(
-            @Field(label = "Volume fraction", min = 0, minOpen = true, max = 0.6, def = "0.10", help = "Share of the volume, 0 to 0.6; the filler calculation gives it.") double phi,
+            @Field(label = "Volume fraction", min = 0, minOpen = true, max = 0.6, def = "0.10",
+                    help = "Share of the volume, 0 to 0.6; the filler calculation gives it.")
+            double phi,
             @Field(label = "Aspect ratio", min = 4, max = 10, def = "4", help = "Length to width of the grains, for the rod formula.") double aspect,
-            @Field(label = "Packing limit", min = 0.3, max = 0.74, def = "0.64", help = "Volume fraction at which nothing flows; 0.64 is random packing of spheres, lumps have less.") double packing,
-            @Field(label = "Oil absorption", min = 0, max = 300, optional = true, help = "DBP or OAN in cm3 to 100 g, for carbon black only; may be empty.") Double oilAbsorption) {
+            @Field(label = "Packing limit", min = 0.3, max = 0.74, def = "0.64",
+                    help = "Volume fraction at which nothing flows; 0.64 is random packing of spheres (from memory, unconfirmed), lumps have less.")
+            double packing,
+            @Field(label = "Oil absorption", min = 0, max = 300, optional = true,
+                    help = "DBP or OAN in cm3 to 100 g, for carbon black only; may be empty.")
+            Double oilAbsorption) {
     }
 
     /** Filled against unfilled. */
@@ -36,7 +42,9 @@ public final class FillerStiffnessCalculation implements Calculation<FillerStiff
             @Field(label = "Smallwood", help = "1 + 2.5 phi, for very little filler.") double smallwood,
             @Field(label = "Guth-Gold", help = "1 + 2.5 phi + 14.1 phi2, spheres.") double guthGold,
             @Field(label = "Rods", help = "1 + 0.67 f phi + 1.62 f2 phi2.") double rods,
-            @Field(label = "Structured black", optional = true, help = "Guth-Gold with half of the caught rubber counted as filler; only when the oil absorption is given.") Double structured,
+            @Field(label = "Structured black", optional = true,
+                    help = "Guth-Gold with half of the caught rubber counted as filler; only when the oil absorption is given.")
+            Double structured,
             @Field(label = "Viscosity", help = "Krieger-Dougherty, times the unfilled one.") double viscosity) {
     }
 

@@ -24,13 +24,17 @@ public final class GrossNetCalculation implements Calculation<GrossNetCalculatio
     public record Inputs(
             @Field(kind = QuantityKind.MASS, unit = "g", min = 0, max = 1e6, def = "31.42 g", help = "Cup with what is in it.") double gross,
             @Field(kind = QuantityKind.MASS, unit = "g", min = 0, max = 1e6, def = "8.54 g", help = "The same cup empty.") double tare,
-            @Field(label = "Step of the balance", kind = QuantityKind.MASS, unit = "g", min = 0, minOpen = true, max = 1000, def = "0.01 g", help = "Smallest change the display shows.") double step) {
+            @Field(label = "Step of the balance", kind = QuantityKind.MASS, unit = "g", min = 0, minOpen = true, max = 1000, def = "0.01 g",
+                    help = "Smallest change the display shows.")
+            double step) {
     }
 
     /** The net weight. */
     public record Results(
             @Field(kind = QuantityKind.MASS, unit = "g", help = "Gross less tare; band of two standard uncertainties.") Estimate net,
-            @Field(label = "Relative uncertainty", kind = QuantityKind.FRACTION, unit = "%", help = "One standard uncertainty of the reading alone.") double relative) {
+            @Field(label = "Relative uncertainty", kind = QuantityKind.FRACTION, unit = "%",
+                    help = "One standard uncertainty of the reading alone.")
+            double relative) {
     }
 
     @Override

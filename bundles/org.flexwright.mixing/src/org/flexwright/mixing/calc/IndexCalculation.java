@@ -26,20 +26,36 @@ public final class IndexCalculation implements Calculation<IndexCalculation.Inpu
 
     /** The two sides. */
     public record Inputs(
-            @Field(label = "NCO content", kind = QuantityKind.FRACTION, unit = "%", min = 0.5, max = 60, def = "33.6 %", help = "Of the isocyanate or prepolymer, from its sheet.") double nco,
-            @Field(label = "Hydroxyl value", min = 1, max = 2000, def = "56", help = "Of the polyol, mg KOH to a gram; an amine or acid number counts the same way.") double hydroxylValue,
+            @Field(label = "NCO content", kind = QuantityKind.FRACTION, unit = "%", min = 0.5, max = 60, def = "33.6 %",
+                    help = "Of the isocyanate or prepolymer, from its sheet.")
+            double nco,
+            @Field(label = "Hydroxyl value", min = 1, max = 2000, def = "56",
+                    help = "Of the polyol, mg KOH to a gram; an amine or acid number counts the same way.")
+            double hydroxylValue,
             @Field(kind = QuantityKind.MASS, unit = "g", min = 0, max = 1e6, def = "100 g", help = "Grams of polyol.") double polyol,
-            @Field(label = "Extender equivalent weight", kind = QuantityKind.MOLAR_MASS, unit = "g/mol", min = 5, max = 5000, def = "45.06", help = "Grams to one OH or NH group; butanediol has 45.06.") double extenderEquivalent,
+            @Field(label = "Extender equivalent weight", kind = QuantityKind.MOLAR_MASS, unit = "g/mol", min = 5, max = 5000, def = "45.06",
+                    help = "Grams to one OH or NH group; butanediol has 45.06.")
+            double extenderEquivalent,
             @Field(kind = QuantityKind.MASS, unit = "g", min = 0, max = 1e6, def = "10 g", help = "Grams of extender.") double extender,
-            @Field(kind = QuantityKind.MASS, unit = "g", min = 0, max = 1e6, def = "0 g", help = "Grams of water in polyol, filler or pigment: each uses up isocyanate.") double water,
-            @Field(label = "Wanted index", min = 80, max = 130, def = "105", help = "100 is as many NCO groups as OH groups; some write 1.00.") double index,
-            @Field(label = "Isocyanate weighed", kind = QuantityKind.MASS, unit = "g", min = 0, minOpen = true, max = 1e6, optional = true, help = "For the index of what is in the cup; may be empty.") Double weighed) {
+            @Field(kind = QuantityKind.MASS, unit = "g", min = 0, max = 1e6, def = "0 g",
+                    help = "Grams of water in polyol, filler or pigment: each uses up isocyanate.")
+            double water,
+            @Field(label = "Wanted index", min = 80, max = 130, def = "105",
+                    help = "100 is as many NCO groups as OH groups; some write 1.00.")
+            double index,
+            @Field(label = "Isocyanate weighed", kind = QuantityKind.MASS, unit = "g", min = 0, minOpen = true, max = 1e6, optional = true,
+                    help = "For the index of what is in the cup; may be empty.")
+            Double weighed) {
     }
 
     /** Equivalents and amounts. */
     public record Results(
-            @Field(label = "Isocyanate equivalent weight", kind = QuantityKind.MOLAR_MASS, unit = "g/mol", help = "4202 divided by the NCO content.") double isocyanateEquivalent,
-            @Field(label = "Polyol equivalent weight", kind = QuantityKind.MOLAR_MASS, unit = "g/mol", help = "56100 divided by the hydroxyl value.") double polyolEquivalent,
+            @Field(label = "Isocyanate equivalent weight", kind = QuantityKind.MOLAR_MASS, unit = "g/mol",
+                    help = "4202 divided by the NCO content.")
+            double isocyanateEquivalent,
+            @Field(label = "Polyol equivalent weight", kind = QuantityKind.MOLAR_MASS, unit = "g/mol",
+                    help = "56100 divided by the hydroxyl value.")
+            double polyolEquivalent,
             @Field(label = "Isocyanate to weigh", kind = QuantityKind.MASS, unit = "g", help = "For the wanted index.") double isocyanate,
             @Field(label = "Index as weighed", optional = true, help = "Of the isocyanate weighed; empty when none is given.") Double actualIndex) {
     }

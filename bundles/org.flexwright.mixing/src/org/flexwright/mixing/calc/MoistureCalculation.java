@@ -24,16 +24,24 @@ public final class MoistureCalculation implements Calculation<MoistureCalculatio
 
     /** Water in a batch. */
     public record Inputs(
-            @Field(label = "Component", kind = QuantityKind.MASS, unit = "g", min = 0, minOpen = true, max = 1e6, def = "50 g", help = "Grams of the polyol, powder or paste that carries the water.") double component,
-            @Field(label = "Water in it", kind = QuantityKind.FRACTION, unit = "%", min = 0, max = 20, def = "0.1 %", help = "By weight; weigh it before and after drying.") double water,
-            @Field(label = "Batch volume", kind = QuantityKind.VOLUME, unit = "ml", min = 0, minOpen = true, max = 1e6, def = "95 ml", help = "A and B together.") double volume) {
+            @Field(label = "Component", kind = QuantityKind.MASS, unit = "g", min = 0, minOpen = true, max = 1e6, def = "50 g",
+                    help = "Grams of the polyol, powder or paste that carries the water.")
+            double component,
+            @Field(label = "Water in it", kind = QuantityKind.FRACTION, unit = "%", min = 0, max = 20, def = "0.1 %",
+                    help = "By weight; weigh it before and after drying.")
+            double water,
+            @Field(label = "Batch volume", kind = QuantityKind.VOLUME, unit = "ml", min = 0, minOpen = true, max = 1e6, def = "95 ml",
+                    help = "A and B together.")
+            double volume) {
     }
 
     /** Gas. */
     public record Results(
             @Field(kind = QuantityKind.MASS, unit = "g", help = "Water in the component.") double waterMass,
             @Field(label = "Carbon dioxide", kind = QuantityKind.MASS, unit = "g", help = "If all water reacts.") double gasMass,
-            @Field(label = "Volume of gas", kind = QuantityKind.VOLUME, unit = "ml", help = "At 25 degC and 1 atm, nothing dissolved.") double gasVolume,
+            @Field(label = "Volume of gas", kind = QuantityKind.VOLUME, unit = "ml",
+                    help = "At 25 degC and 1 atm, nothing dissolved.")
+            double gasVolume,
             @Field(label = "Gas to batch", kind = QuantityKind.FRACTION, unit = "%", help = "Volume of gas to that of the batch.") double share) {
     }
 

@@ -16,18 +16,28 @@ public final class PrepolymerCalculation implements Calculation<PrepolymerCalcul
 
     /** What is reacted. */
     public record Inputs(
-            @Field(label = "Isocyanate", kind = QuantityKind.MASS, unit = "g", min = 0, minOpen = true, max = 1e6, def = "250.25 g", help = "Grams of isocyanate.") double isocyanate,
-            @Field(label = "NCO content", kind = QuantityKind.FRACTION, unit = "%", min = 0.5, max = 60, def = "33.58 %", help = "Of the isocyanate.") double nco,
+            @Field(label = "Isocyanate", kind = QuantityKind.MASS, unit = "g", min = 0, minOpen = true, max = 1e6, def = "250.25 g",
+                    help = "Grams of isocyanate.")
+            double isocyanate,
+            @Field(label = "NCO content", kind = QuantityKind.FRACTION, unit = "%", min = 0.5, max = 60, def = "33.58 %",
+                    help = "Of the isocyanate.")
+            double nco,
             @Field(kind = QuantityKind.MASS, unit = "g", min = 0, minOpen = true, max = 1e6, def = "1000 g", help = "Grams of polyol.") double polyol,
             @Field(label = "Hydroxyl value", min = 1, max = 2000, def = "56.1", help = "Of the polyol, mg KOH to a gram.") double hydroxylValue,
-            @Field(label = "Functionality of the polyol", min = 1, max = 8, def = "2", help = "OH groups to a molecule, for its molar mass.") double functionality) {
+            @Field(label = "Functionality of the polyol", min = 1, max = 8, def = "2",
+                    help = "OH groups to a molecule, for its molar mass.")
+            double functionality) {
     }
 
     /** The prepolymer. */
     public record Results(
             @Field(label = "NCO content", kind = QuantityKind.FRACTION, unit = "%", help = "Of the prepolymer, all OH reacted.") double nco,
-            @Field(label = "Equivalent weight", kind = QuantityKind.MOLAR_MASS, unit = "g/mol", help = "Grams of prepolymer to one NCO group.") double equivalent,
-            @Field(label = "Molar mass of the polyol", kind = QuantityKind.MOLAR_MASS, unit = "g/mol", help = "Functionality times equivalent weight.") double molarMass) {
+            @Field(label = "Equivalent weight", kind = QuantityKind.MOLAR_MASS, unit = "g/mol",
+                    help = "Grams of prepolymer to one NCO group.")
+            double equivalent,
+            @Field(label = "Molar mass of the polyol", kind = QuantityKind.MOLAR_MASS, unit = "g/mol",
+                    help = "Functionality times equivalent weight.")
+            double molarMass) {
     }
 
     @Override

@@ -18,8 +18,12 @@ public final class RatioConvertCalculation implements Calculation<RatioConvertCa
             @Field(label = "Parts of A", min = 0, minOpen = true, max = 1e6, def = "100", help = "As the sheet gives the ratio.") double ratioA,
             @Field(label = "Parts of B", min = 0, minOpen = true, max = 1e6, def = "50", help = "As the sheet gives the ratio.") double ratioB,
             @Field(label = "Parts by", def = "volume", help = "What the sheet counts the parts by.") RatioBasis basis,
-            @Field(label = "Density of A", kind = QuantityKind.DENSITY, unit = "g/cm3", min = 0.3, max = 5, def = "1.05 g/cm3", help = "From the sheet or weighed.") double densityA,
-            @Field(label = "Density of B", kind = QuantityKind.DENSITY, unit = "g/cm3", min = 0.3, max = 5, def = "1.21 g/cm3", help = "From the sheet or weighed.") double densityB) {
+            @Field(label = "Density of A", kind = QuantityKind.DENSITY, unit = "g/cm3", min = 0.3, max = 5, def = "1.05 g/cm3",
+                    help = "From the sheet or weighed.")
+            double densityA,
+            @Field(label = "Density of B", kind = QuantityKind.DENSITY, unit = "g/cm3", min = 0.3, max = 5, def = "1.21 g/cm3",
+                    help = "From the sheet or weighed.")
+            double densityB) {
     }
 
     /** The ratio both ways. */

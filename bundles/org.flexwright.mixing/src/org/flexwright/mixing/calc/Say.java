@@ -1,14 +1,9 @@
 package org.flexwright.mixing.calc;
 
-import java.util.Locale;
+import org.flexwright.core.find.Sentence;
 
-import org.flexwright.core.Message;
-import org.flexwright.core.Source;
-import org.flexwright.core.find.Remark;
-import org.flexwright.core.find.Severity;
-
-/** Every sentence of this package; the words stand in {@code messages.properties} under the name with points. */
-enum Say {
+/** Every sentence of this package; the words stand in {@code messages.properties}. */
+enum Say implements Sentence {
     BATCH_ALLOWANCE, BATCH_LOSS, BATCH_DENSITIES, BATCH_DENSITIES_REMEDY, BATCH_EMPTY, BATCH_EMPTY_REMEDY,
     WEIGHED_LIMIT, WEIGHED_INSIDE, WEIGHED_NEXT, WEIGHED_TWICE,
     DENSITY_MEAN, DENSITY_NONE, DENSITY_NONE_REMEDY,
@@ -21,25 +16,6 @@ enum Say {
     UNDERCURE_GEL, UNDERCURE_GEL_REMEDY, UNDERCURE_OTHER,
     TIME_EA, TIME_FAR, TIME_MASS, TIME_FOLD, TIME_FOLD_REMEDY,
     DEGAS_FULL, DEGAS_BOILS, DEGAS_CUP, DEGAS_CUP_REMEDY, DEGAS_VACUUM, DEGAS_VACUUM_REMEDY,
-    FOAM_MUCH, FOAM_DISSOLVED;
-
-    String key() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '.');
-    }
-
-    Message with(Object... args) {
-        return Message.of(Say.class, key(), args);
-    }
-
-    Remark note(Source source, Object... args) {
-        return new Remark(Severity.NOTE, with(args), source);
-    }
-
-    Remark caution(Source source, Object... args) {
-        return new Remark(Severity.CAUTION, with(args), source);
-    }
-
-    Remark stop(Source source, Object... args) {
-        return new Remark(Severity.STOP, with(args), source);
-    }
+    POTS_NONE, POTS_NONE_REMEDY, POTS_LOSS,
+    FOAM_MUCH, FOAM_DISSOLVED
 }

@@ -20,17 +20,29 @@ public final class ScaleCalculation implements Calculation<ScaleCalculation.Inpu
 
     /** Two weighings on one balance. */
     public record Inputs(
-            @Field(label = "Mass of A", kind = QuantityKind.MASS, unit = "g", min = 0, minOpen = true, max = 1e6, def = "20 g", help = "Net grams of A.") double massA,
-            @Field(label = "Mass of B", kind = QuantityKind.MASS, unit = "g", min = 0, minOpen = true, max = 1e6, def = "2 g", help = "Net grams of B.") double massB,
-            @Field(label = "Step of the balance", kind = QuantityKind.MASS, unit = "g", min = 0, minOpen = true, max = 1000, def = "0.1 g", help = "Smallest change the display shows.") double step,
-            @Field(kind = QuantityKind.FRACTION, unit = "%", min = 0, minOpen = true, max = 50, def = "1 %", help = "How well the ratio should be known: one standard uncertainty.") double wish) {
+            @Field(label = "Mass of A", kind = QuantityKind.MASS, unit = "g", min = 0, minOpen = true, max = 1e6, def = "20 g",
+                    help = "Net grams of A.")
+            double massA,
+            @Field(label = "Mass of B", kind = QuantityKind.MASS, unit = "g", min = 0, minOpen = true, max = 1e6, def = "2 g",
+                    help = "Net grams of B.")
+            double massB,
+            @Field(label = "Step of the balance", kind = QuantityKind.MASS, unit = "g", min = 0, minOpen = true, max = 1000, def = "0.1 g",
+                    help = "Smallest change the display shows.")
+            double step,
+            @Field(kind = QuantityKind.FRACTION, unit = "%", min = 0, minOpen = true, max = 50, def = "1 %",
+                    help = "How well the ratio should be known: one standard uncertainty.")
+            double wish) {
     }
 
     /** How well the ratio is known. */
     public record Results(
-            @Field(label = "Uncertainty of the ratio", kind = QuantityKind.FRACTION, unit = "%", help = "One standard uncertainty; the index has the same.") double uncertainty,
+            @Field(label = "Uncertainty of the ratio", kind = QuantityKind.FRACTION, unit = "%",
+                    help = "One standard uncertainty; the index has the same.")
+            double uncertainty,
             @Field(label = "Worst case", kind = QuantityKind.FRACTION, unit = "%", help = "Both off by one step in opposite senses.") double worst,
-            @Field(label = "Smallest mass for the wish", kind = QuantityKind.MASS, unit = "g", help = "Of the smaller part: 0.41 steps divided by the wish.") double smallest) {
+            @Field(label = "Smallest mass for the wish", kind = QuantityKind.MASS, unit = "g",
+                    help = "Of the smaller part: 0.41 steps divided by the wish.")
+            double smallest) {
     }
 
     @Override

@@ -21,7 +21,9 @@ public final class UndercureCalculation implements Calculation<UndercureCalculat
     /** How far the network got. */
     public record Inputs(
             @Field(label = "Index", min = 80, max = 130, def = "95", help = "100 is as many NCO groups as OH groups.") double index,
-            @Field(label = "Conversion of the scarcer side", kind = QuantityKind.FRACTION, unit = "%", min = 50, max = 100, def = "100 %", help = "100 % when the cure is finished.") double conversion) {
+            @Field(label = "Conversion of the scarcer side", kind = QuantityKind.FRACTION, unit = "%", min = 50, max = 100, def = "100 %",
+                    help = "100 % when the cure is finished.")
+            double conversion) {
     }
 
     /** The network. */

@@ -27,13 +27,27 @@ public final class WorkingTimeCalculation implements Calculation<WorkingTimeCalc
 
     /** A working time as a sheet gives it, and where it is wanted. */
     public record Inputs(
-            @Field(label = "Working time", kind = QuantityKind.DURATION, unit = "min", min = 0, minOpen = true, max = 1e5, def = "20 min", help = "As the sheet gives it.") double time,
-            @Field(label = "at", kind = QuantityKind.TEMPERATURE, unit = "degC", min = -20, max = 150, def = "23 degC", help = "Temperature the sheet names.") double sheetTemperature,
-            @Field(label = "ends when viscosity has grown", min = 1, max = 1000, def = "2", help = "Times: 2 is doubling. Standards leave it open; ask the supplier.") double sheetFold,
-            @Field(label = "with a mass of", kind = QuantityKind.MASS, unit = "g", min = 0, minOpen = true, max = 1e6, optional = true, help = "Amount in the cup it was measured with.") Double sheetMass,
-            @Field(label = "Wanted at", kind = QuantityKind.TEMPERATURE, unit = "degC", min = -20, max = 150, def = "28 degC", help = "Temperature in your cup.") double temperature,
-            @Field(label = "Wanted end: viscosity grown", min = 1, max = 1000, def = "2", help = "Times; 2 to fill, more to pour a block.") double fold,
-            @Field(label = "Activation energy", kind = QuantityKind.MOLAR_ENERGY, unit = "kJ/mol", min = 10, max = 200, optional = true, help = "Own value; empty: the usual band for urethanes.") Double activationEnergy) {
+            @Field(label = "Working time", kind = QuantityKind.DURATION, unit = "min", min = 0, minOpen = true, max = 1e5, def = "20 min",
+                    help = "As the sheet gives it.")
+            double time,
+            @Field(label = "at", kind = QuantityKind.TEMPERATURE, unit = "degC", min = -20, max = 150, def = "23 degC",
+                    help = "Temperature the sheet names.")
+            double sheetTemperature,
+            @Field(label = "ends when viscosity has grown", min = 1, max = 1000, def = "2",
+                    help = "Times: 2 is doubling. Standards leave it open; ask the supplier.")
+            double sheetFold,
+            @Field(label = "with a mass of", kind = QuantityKind.MASS, unit = "g", min = 0, minOpen = true, max = 1e6, optional = true,
+                    help = "Amount in the cup it was measured with.")
+            Double sheetMass,
+            @Field(label = "Wanted at", kind = QuantityKind.TEMPERATURE, unit = "degC", min = -20, max = 150, def = "28 degC",
+                    help = "Temperature in your cup.")
+            double temperature,
+            @Field(label = "Wanted end: viscosity grown", min = 1, max = 1000, def = "2",
+                    help = "Times; 2 to fill, more to pour a block.")
+            double fold,
+            @Field(label = "Activation energy", kind = QuantityKind.MOLAR_ENERGY, unit = "kJ/mol", min = 10, max = 200, optional = true,
+                    help = "Own value; empty: the usual band for urethanes.")
+            Double activationEnergy) {
     }
 
     /** The working time there. */

@@ -1,0 +1,118 @@
+package org.flexwright.mixing.calc;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.HashMap;
+import java.util.Map;
+
+import org.flexwright.core.calc.Calculation;
+import org.flexwright.core.calc.CalculationResult;
+import org.flexwright.core.calc.CalculationRunner;
+import org.flexwright.core.find.Severity;
+import org.flexwright.mixing.formula.Pots;
+import org.junit.jupiter.api.Test;
+
+/** What the forms say, typed as a person would. */
+class MixingFormsTest {
+
+    private static CalculationResult run(Calculation<?, ?> calculation, String... typed) {
+        Map<String, String> map = new HashMap<>();
+        for (int i = 0; i < typed.length; i += 2) {
+            map.put(typed[i], typed[i + 1]);
+        }
+        return CalculationRunner.run(calculation, map);
+    }
+
+    private static double value(CalculationResult result, String name) {
+        return result.results().get(name).likely();
+    }
+
+    @Test
+    void theBatchOpensWithTheWorkedExample() {
+        CalculationResult result = run(new BatchCalculation());
+        assertEquals(22.88, value(result, "massA"), 0.005);
+        assertEquals(21.57, value(result, "massB"), 0.005);
+        assertEquals(23.41, value(run(new BatchCalculation(), "extraKind", "loss"), "massA"), 0.005);
+    }
+
+    @Test
+    void tenPercentOfTheTotalIsElevenPhr() {
+        CalculationResult result = run(new FillerCalculation(), "countedOn", "total");
+        assertEquals(11.111, value(result, "phr"), 0.0005);
+        assertTrue(result.findings().get(0).message().text().contains("counted on the total is 11.11 phr"));
+        assertEquals("amount", run(new FillerCalculation(), "countedOn", "total", "amount", "100").refused().input());
+    }
+
+    @Test
+    void theIndexOfWhatWasWeighed() {
+        CalculationResult result = run(new IndexCalculation(), "nco", "9 %", "hydroxylValue", "120", "extender", "0 g", "weighed", "100 g");
+        assertEquals(100.13, value(result, "actualIndex"), 0.005);
+        assertEquals("weighed", run(new IndexCalculation(), "weighed", "10 g").refused().input());
+        assertEquals("polyol", run(new IndexCalculation(), "polyol", "0 g", "extender", "0 g").refused().input());
+    }
+
+    @Test
+    void aPrepolymerWithTooMuchPolyolIsRefused() {
+        assertEquals("isocyanate", run(new PrepolymerCalculation(), "isocyanate", "100 g").refused().input());
+        assertEquals(3.361, value(run(new PrepolymerCalculation()), "nco"), 0.002);
+    }
+
+    @Test
+    void aGaugeBelowTheRoomIsTakenFromTheRoom() {
+        CalculationResult result = run(new DegassingCalculation(), "counted", "below-room", "reading", "95 kPa", "room", "1013.25 mbar");
+        assertEquals(16.02, value(result, "growth"), 0.005);
+        assertEquals("reading", run(new DegassingCalculation(), "counted", "below-room", "reading", "102 kPa").refused().input());
+    }
+
+    @Test
+    void aHundredMillilitresInTwoHundredAndFiftyAreTooMuchForFoam() {
+        CalculationResult result = run(new DegassingCalculation(), "mixVolume", "100 ml");
+        assertTrue(result.findings().get(0).message().text().contains("take a cup of 300 ml"), result.findings().get(0).message().text());
+        assertEquals("mixVolume", run(new DegassingCalculation(), "mixVolume", "300 ml").refused().input());
+    }
+
+    @Test
+    void belowTheVapourPressureOfWaterItSaysSo() {
+        assertTrue(run(new DegassingCalculation(), "reading", "1 kPa").findings().stream().anyMatch(f -> f.message().text().contains("water boils")));
+    }
+
+    @Test
+    void withoutAnActivationEnergyTheWorkingTimeIsABand() {
+        var band = run(new WorkingTimeCalculation(), "temperature", "33 degC").results().get("time");
+        assertEquals(20 / 1.941, band.likely(), 0.005);
+        assertTrue(band.low() < band.likely() && band.likely() < band.high());
+        var known = run(new WorkingTimeCalculation(), "temperature", "33 degC", "activationEnergy", "50").results().get("time");
+        assertEquals(known.low(), known.high());
+    }
+
+    @Test
+    void packedFillerIsRefused() {
+        assertEquals("phi", run(new FillerStiffnessCalculation(), "phi", "0.6", "packing", "0.55").refused().input());
+    }
+
+    @Test
+    void dampGivesMoreGasThanOnePerCent() {
+        assertEquals(Severity.CAUTION, run(new MoistureCalculation()).findings().get(0).severity());
+        assertEquals(67.9, value(run(new MoistureCalculation()), "gasVolume"), 0.05);
+    }
+
+    @Test
+    void netIsGrossLessTareAndNeverNegative() {
+        assertEquals(22.88, value(run(new GrossNetCalculation()), "net"), 1e-9);
+        assertEquals("gross", run(new GrossNetCalculation(), "tare", "40 g").refused().input());
+    }
+
+    @Test
+    void tenPartsNeedAsManyPotsAsTheWorkingTimeAsks() {
+        CalculationResult result = run(new PotsCalculation());
+        assertEquals("2", result.results().get("pots").text());
+        assertEquals("5", result.results().get("partsAPot").text());
+        assertEquals(76.26 / 2, value(result, "potA"), 1e-9);
+        assertEquals("workingTime", run(new PotsCalculation(), "before", "18 min").refused().input());
+        assertEquals(5, Pots.fitting(20, 7, 2, 1.3));
+        assertEquals(0, Pots.fitting(20, 20, 2, 1.3));
+        assertEquals(4, new Pots(10, 3).pots());
+        assertEquals(3, new Pots(10, 3).fullest());
+    }
+}
