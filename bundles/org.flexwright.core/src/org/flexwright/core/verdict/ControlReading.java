@@ -1,7 +1,9 @@
 package org.flexwright.core.verdict;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 import org.flexwright.core.property.PropertyDef;
@@ -18,14 +20,14 @@ import org.flexwright.numerics.Descriptive;
  *
  * @param piece    the piece
  * @param median   median of this session's readings, in the property's canonical unit
- * @param before   median of the other sessions' medians
+ * @param before   its usual value
  * @param sessions how many other sessions there are
  */
 public record ControlReading(ControlPiece piece, double median, double before, int sessions) {
     /** Points of hardness a control piece may be off: common practice. */
     public static final double POINTS = 3;
 
-    /** This session's median less that of the others. */
+    /** This session's median less the usual value. */
     public double difference() {
         return median - before;
     }
@@ -35,29 +37,43 @@ public record ControlReading(ControlPiece piece, double median, double before, i
         return property.kind().name().startsWith("SHORE") && Math.abs(difference()) > POINTS;
     }
 
-    /** How the session's control piece read; empty without a control piece, without readings in this session, or without any other session. */
+    /**
+     * How the session's control piece read. Its usual value is the median over all sessions; of two sessions the earlier one's, as a
+     * median of two would blame both. Empty without a control piece, without readings in this session, or without another one to compare with.
+     */
     public static Optional<ControlReading> of(Session session, PropertyDef property) {
         ControlPiece piece = session.getControlPiece();
         if (piece == null) {
             return Optional.empty();
         }
-        List<Measurement> mine = new ArrayList<>();
-        List<Session> others = new ArrayList<>();
-        for (Measurement m : piece.getMeasurements()) {
-            if (!isOf(m, property)) {
-                continue;
-            }
-            if (m.getSession() == session) {
-                mine.add(m);
-            } else if (m.getSession() != null && !others.contains(m.getSession())) {
-                others.add(m.getSession());
-            }
+        Map<Session, Double> medians = medians(piece, property);
+        Double mine = medians.get(session);
+        if (mine == null || medians.size() < 2) {
+            return Optional.empty();
         }
-        double[] now = values(mine);
-        double[] before = others.stream().map(s -> values(piece.getMeasurements().stream().filter(m -> m.getSession() == s && isOf(m, property)).toList()))
-                .filter(v -> v.length > 0).mapToDouble(Descriptive::median).toArray();
-        return now.length == 0 || before.length == 0 ? Optional.empty()
-                : Optional.of(new ControlReading(piece, Descriptive.median(now), Descriptive.median(before), before.length));
+        if (medians.size() > 2) {
+            double usual = Descriptive.median(medians.values().stream().mapToDouble(Double::doubleValue).toArray());
+            return Optional.of(new ControlReading(piece, mine, usual, medians.size() - 1));
+        }
+        Session other = medians.keySet().stream().filter(s -> s != session).findFirst().orElseThrow();
+        boolean later = other.getAt() == null || session.getAt() == null || other.getAt().equals(session.getAt())
+                ? medians.keySet().iterator().next() == other : other.getAt().isBefore(session.getAt());
+        return later ? Optional.of(new ControlReading(piece, mine, medians.get(other), 1)) : Optional.empty();
+    }
+
+    /** Median of each session's readings, in the order they stand in the record. */
+    private static Map<Session, Double> medians(ControlPiece piece, PropertyDef property) {
+        Map<Session, List<Measurement>> bySession = new LinkedHashMap<>();
+        piece.getMeasurements().stream().filter(m -> m.getSession() != null && isOf(m, property))
+                .forEach(m -> bySession.computeIfAbsent(m.getSession(), s -> new ArrayList<>()).add(m));
+        Map<Session, Double> medians = new LinkedHashMap<>();
+        bySession.forEach((session, measurements) -> {
+            double[] values = values(measurements);
+            if (values.length > 0) {
+                medians.put(session, Descriptive.median(values));
+            }
+        });
+        return medians;
     }
 
     private static boolean isOf(Measurement measurement, PropertyDef property) {
