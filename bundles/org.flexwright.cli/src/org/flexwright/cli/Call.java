@@ -23,7 +23,12 @@ public abstract class Call implements Callable<Integer> {
     @Override
     public final Integer call() {
         Cli cli = Cli.of(spec);
-        Reply reply = reply(cli.services());
+        Reply reply;
+        try {
+            reply = reply(cli.services());
+        } catch (LinkageError e) {
+            throw new IllegalStateException("A plugin does not fit the others.", e);
+        }
         cli.print(reply, json);
         return reply.status();
     }

@@ -29,7 +29,7 @@ final class ReportCall extends ProjectCall {
         String html = Report.html(session.project(), services.registries(), session.folder(), services.clock().instant(), services.programVersion());
         Path target = services.workingFolder().resolve(out).toAbsolutePath();
         try {
-            Path beside = Files.createTempFile(target.getParent(), ".report-", ".html");
+            Path beside = target.resolveSibling("." + target.getFileName() + ".part");
             try {
                 Files.writeString(beside, html, StandardCharsets.UTF_8);
                 Files.move(beside, target, StandardCopyOption.REPLACE_EXISTING);

@@ -35,6 +35,7 @@ public final class Report {
             .band{fill:#CFE5F3}.interval{stroke:#1B2126;stroke-width:1.4}.dot{fill:#005A91}.bound{fill:none;stroke:#005A91;stroke-width:1.2}
             .reference{fill:#B33C00}.axis{stroke:#59636C;stroke-width:1}.level{stroke:#B33C00;stroke-width:1;stroke-dasharray:5 3}
             .label{font-size:11px;fill:#59636C}.title{font-size:12px;fill:#1B2126}
+            @page{size:A4 landscape;margin:12mm}
             @media print{body{margin:0;max-width:none;font-size:11px}h2{break-after:avoid}tr,figure,svg{break-inside:avoid}.wide{overflow:visible}}
             .wide{overflow-x:auto}
             """;

@@ -82,7 +82,7 @@ public final class Attachments {
     private static void store(Path target, byte[] bytes, String fileName) {
         try {
             Files.createDirectories(target.getParent());
-            Path beside = Files.createTempFile(target.getParent(), ".copying-", "");
+            Path beside = target.resolveSibling("." + target.getFileName() + ".part");
             try {
                 Files.write(beside, bytes);
                 Files.move(beside, target);
