@@ -164,6 +164,21 @@ class FilamentRulesTest {
     }
 
     @Test
+    void theStepsSayWhatTheyNeedAndLeave() {
+        Printing printing = printing();
+        printing.setPushForce(0.5);
+        var push = new PrintStep().advice(step(PrintStep.ID, printing), null);
+        assertEquals(0.5, push.get(0).value().likely(), 0);
+        assertEquals(0.5453, push.get(1).value().low(), 0.00005);
+        assertEquals(2.181, push.get(1).value().high(), 0.0005);
+        var left = new DryStep().advice(step(DryStep.ID, drying(65, 2.05)), trial()).get(0).value();
+        // 2.05 h leaves 10 % at the fast end
+        assertEquals(10, left.low(), 0.05);
+        assertTrue(left.high() > left.likely() && left.likely() > left.low());
+        assertEquals(List.of(), new DryStep().advice(step(DryStep.ID, FilamentDataFactory.eINSTANCE.createDrying()), trial()));
+    }
+
+    @Test
     void promptsHaveWords() {
         List<HazardPrompt> prompts = Stream.concat(new DryStep().prompts(step(DryStep.ID, null), null).stream(),
                 new PrintStep().prompts(step(PrintStep.ID, null), null).stream()).toList();

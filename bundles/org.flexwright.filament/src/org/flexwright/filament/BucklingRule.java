@@ -1,9 +1,11 @@
 package org.flexwright.filament;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 
+import org.flexwright.core.Estimate;
 import org.flexwright.core.Message;
 import org.flexwright.core.Rounded;
 import org.flexwright.core.Source;
@@ -22,7 +24,7 @@ public final class BucklingRule implements FindingRule {
     /** Id of this rule. */
     public static final String ID = "filament.buckling";
 
-    private static final Source SOURCE = Source.derived("Euler's load of a straight strand, ends between pinned and fixed; push from the pressure "
+    static final Source SOURCE = Source.derived("Euler's load of a straight strand, ends between pinned and fixed; push from the pressure "
             + "of a power-law melt in the nozzle land, or as measured");
 
     @Override
@@ -40,25 +42,35 @@ public final class BucklingRule implements FindingRule {
         Steps.of(context.trial(), PrintStep.ID, Printing.class).forEach(print -> check(print.step(), print.details(), out));
     }
 
-    private void check(Step step, Printing d, Consumer<Finding> out) {
+    private static void check(Step step, Printing d, Consumer<Finding> out) {
         OptionalDouble needed = PushNeeded.of(d);
-        if (needed.isEmpty() || !positive(d.getStrandDiameter()) || !positive(d.getStrandModulus()) || !positive(d.getFreeLength())) {
+        Estimate carried = carried(d).orElse(null);
+        if (needed.isEmpty() || carried == null) {
             return;
         }
-        Strand strand = new Strand(d.getStrandDiameter());
-        double weakest = strand.bucklingForce(d.getStrandModulus(), d.getFreeLength(), Strand.BOTH_ENDS_PINNED);
-        double strongest = strand.bucklingForce(d.getStrandModulus(), d.getFreeLength(), Strand.BOTH_ENDS_FIXED);
-        if (needed.getAsDouble() > strongest) {
-            out.accept(finding(step, d, Severity.STOP, "buckling.stop", needed.getAsDouble(), weakest, strongest));
-        } else if (needed.getAsDouble() > weakest) {
-            out.accept(finding(step, d, Severity.CAUTION, "buckling.band", needed.getAsDouble(), weakest, strongest));
+        if (needed.getAsDouble() > carried.high()) {
+            out.accept(finding(step, d, Severity.STOP, "buckling.stop", needed.getAsDouble(), carried));
+        } else if (needed.getAsDouble() > carried.low()) {
+            out.accept(finding(step, d, Severity.CAUTION, "buckling.band", needed.getAsDouble(), carried));
         }
     }
 
-    private static Finding finding(Step step, Printing d, Severity severity, String key, double needed, double weakest, double strongest) {
+    /** Push the free strand carries, N: from both ends free to turn to both held fast; empty while a value is missing. */
+    static Optional<Estimate> carried(Printing d) {
+        if (!positive(d.getStrandDiameter()) || !positive(d.getStrandModulus()) || !positive(d.getFreeLength())) {
+            return Optional.empty();
+        }
+        Strand strand = new Strand(d.getStrandDiameter());
+        double weakest = strand.bucklingForce(d.getStrandModulus(), d.getFreeLength(), Strand.BOTH_ENDS_PINNED);
+        double between = strand.bucklingForce(d.getStrandModulus(), d.getFreeLength(), Strand.ONE_END_PINNED);
+        double strongest = strand.bucklingForce(d.getStrandModulus(), d.getFreeLength(), Strand.BOTH_ENDS_FIXED);
+        return Optional.of(new Estimate(weakest, between, strongest, SOURCE));
+    }
+
+    private static Finding finding(Step step, Printing d, Severity severity, String key, double needed, Estimate carried) {
         return new Finding(ID, severity, step.getId(), "freeLength",
-                Message.of(BucklingRule.class, key, Rounded.text(needed, "N"), Rounded.text(d.getFreeLength(), "mm"), Rounded.text(weakest, "N"),
-                        Rounded.text(strongest, "N")),
+                Message.of(BucklingRule.class, key, Rounded.text(needed, "N"), Rounded.text(d.getFreeLength(), "mm"),
+                        Rounded.text(carried.low(), "N"), Rounded.text(carried.high(), "N")),
                 List.of("push=" + needed, "strandDiameter=" + d.getStrandDiameter(), "strandModulus=" + d.getStrandModulus(),
                         "freeLength=" + d.getFreeLength()),
                 SOURCE, Message.of(BucklingRule.class, "buckling.remedy"));

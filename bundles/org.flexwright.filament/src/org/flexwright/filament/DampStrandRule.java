@@ -3,6 +3,7 @@ package org.flexwright.filament;
 import java.util.List;
 import java.util.function.Consumer;
 
+import org.flexwright.core.Estimate;
 import org.flexwright.core.Message;
 import org.flexwright.core.Rounded;
 import org.flexwright.core.Source;
@@ -21,7 +22,6 @@ public final class DampStrandRule implements FindingRule {
     public static final String ID = "filament.damp-strand";
 
     private static final double USUAL_HOURS = 8;
-    private static final double USUAL_DIAMETER = 1.75;
 
     @Override
     public String id() {
@@ -38,14 +38,12 @@ public final class DampStrandRule implements FindingRule {
         for (Steps.Detailed<Printing> print : Steps.of(context.trial(), PrintStep.ID, Printing.class)) {
             Printing d = print.details();
             if (d.getHoursOut() != null && d.getHoursOut() > USUAL_HOURS) {
-                WaterBand water = WaterBand.published();
-                double diameter = d.getStrandDiameter() == null ? USUAL_DIAMETER : d.getStrandDiameter();
+                double diameter = d.getStrandDiameter() == null ? WaterLeft.USUAL_DIAMETER : d.getStrandDiameter();
                 double seconds = 3600 * d.getHoursOut();
-                double least = 100 * (1 - water.slow().residual(diameter, WaterBand.ROOM, seconds));
-                double most = 100 * (1 - water.fast().residual(diameter, WaterBand.ROOM, seconds));
+                Estimate taken = WaterBand.published().of(rate -> 100 * (1 - rate.residual(diameter, WaterBand.ROOM, seconds)));
                 out.accept(new Finding(ID, Severity.CAUTION, print.step().getId(), "hoursOut",
                         Message.of(DampStrandRule.class, "damp-strand", Rounded.text(d.getHoursOut(), "h"), Rounded.text(USUAL_HOURS, "h"),
-                                Rounded.text(least, ""), Rounded.text(most, "%")),
+                                Rounded.text(taken.low(), ""), Rounded.text(taken.high(), "%")),
                         List.of("hoursOut=" + d.getHoursOut(), "strandDiameter=" + diameter),
                         Source.commonPractice("8 h out of the dry box; uptake after " + WaterBand.DIFFUSIVITY_SOURCE),
                         Message.of(DampStrandRule.class, "damp-strand.remedy")));

@@ -6,7 +6,9 @@ import org.eclipse.emf.ecore.EClass;
 import org.flexwright.core.Message;
 import org.flexwright.core.Source;
 import org.flexwright.core.process.HazardPrompt;
+import org.flexwright.core.process.StepAdvice;
 import org.flexwright.core.process.StepKind;
+import org.flexwright.filament.data.Drying;
 import org.flexwright.filament.data.FilamentDataPackage;
 import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
@@ -42,5 +44,12 @@ public final class DryStep implements StepKind {
     public List<HazardPrompt> prompts(Step step, Trial trial) {
         return List.of(new HazardPrompt("filament.dryer", Message.of(DryStep.class, "prompt.dryer.hazard"),
                 Message.of(DryStep.class, "prompt.dryer.controls"), Source.commonPractice(), false));
+    }
+
+    @Override
+    public List<StepAdvice> advice(Step step, Trial trial) {
+        return step.getDetails() instanceof Drying drying
+                ? WaterLeft.of(drying, trial).map(left -> List.of(new StepAdvice("left", "Water left in the strand", left.times(100), "%", null))).orElse(List.of())
+                : List.of();
     }
 }

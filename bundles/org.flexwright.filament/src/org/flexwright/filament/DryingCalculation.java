@@ -64,31 +64,13 @@ public final class DryingCalculation implements Calculation<DryingCalculation.In
     @Override
     public Outcome<Results> run(Inputs in) {
         WaterBand band = WaterBand.of(in.diffusivity(), in.energy());
-        // the middle of a spread of rates is taken on a logarithmic scale
-        WaterDiffusion middle = new WaterDiffusion(Math.sqrt(band.slow().diffusivity() * band.fast().diffusivity()),
-                (band.slow().energy() + band.fast().energy()) / 2);
-        Estimate left = band(100 * left(band.fast(), in), 100 * left(middle, in), 100 * left(band.slow(), in), band.source());
-        Estimate time = band(time(band.fast(), in), time(middle, in), time(band.slow(), in), band.source());
-        Estimate gain = band(band.slow().gain(in.temperature()), middle.gain(in.temperature()), band.fast().gain(in.temperature()), band.source());
+        Estimate left = band.of(rate -> 100 * rate.residual(in.diameter(), in.temperature(), in.time()));
+        Estimate time = band.of(rate -> rate.timeTo(in.wanted() / 100, in.diameter(), in.temperature()));
+        Estimate gain = band.of(rate -> rate.gain(in.temperature()));
         List<Remark> remarks = in.temperature() > STICKS_ABOVE
-                ? List.of(new Remark(Severity.CAUTION, Message.of(DryingCalculation.class, "drying.hot", Rounded.text(STICKS_ABOVE, "degC")),
+                ? List.of(new Remark(Severity.CAUTION, Message.of(DryingCalculation.class, "drying.hot", Rounded.text(STICKS_ABOVE, "°C")),
                         Source.commonPractice("soft grades stick together above 55 to 60 degC")))
                 : List.of();
         return Outcome.done(new Results(left, time, gain), remarks);
-    }
-
-    /** Below room temperature the slow and fast ends change places. */
-    private static Estimate band(double one, double likely, double other, Source source) {
-        double low = Math.min(likely, Math.min(one, other));
-        double high = Math.max(likely, Math.max(one, other));
-        return new Estimate(low, likely, high, source);
-    }
-
-    private static double left(WaterDiffusion water, Inputs in) {
-        return water.residual(in.diameter(), in.temperature(), in.time());
-    }
-
-    private static double time(WaterDiffusion water, Inputs in) {
-        return water.timeTo(in.wanted() / 100, in.diameter(), in.temperature());
     }
 }

@@ -3,6 +3,7 @@ package org.flexwright.filament;
 import java.util.List;
 import java.util.function.Consumer;
 
+import org.flexwright.core.Estimate;
 import org.flexwright.core.Message;
 import org.flexwright.core.Rounded;
 import org.flexwright.core.Source;
@@ -12,7 +13,6 @@ import org.flexwright.core.find.RuleContext;
 import org.flexwright.core.find.Severity;
 import org.flexwright.core.process.Steps;
 import org.flexwright.filament.data.Drying;
-import org.flexwright.filament.data.Printing;
 import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
 import org.osgi.service.component.annotations.Component;
@@ -24,7 +24,6 @@ public final class DryingRule implements FindingRule {
     public static final String ID = "filament.drying";
 
     private static final double DRY_ENOUGH = 0.1;
-    private static final double USUAL_DIAMETER = 1.75;
 
     @Override
     public String id() {
@@ -50,7 +49,7 @@ public final class DryingRule implements FindingRule {
     private static void checkSoftening(Step step, Drying d, Entered temperature, Consumer<Finding> out) {
         if (d.getSoftening() != null && temperature.value() >= d.getSoftening()) {
             out.accept(new Finding(ID, Severity.CAUTION, step.getId(), temperature.feature(),
-                    Message.of(DryingRule.class, "drying.sticks", Rounded.text(temperature.value(), "degC"), Rounded.text(d.getSoftening(), "degC")),
+                    Message.of(DryingRule.class, "drying.sticks", Rounded.text(temperature.value(), "°C"), Rounded.text(d.getSoftening(), "°C")),
                     List.of(temperature.feature() + "=" + temperature.value(), "softening=" + d.getSoftening()),
                     Source.ownRecord("the temperature entered to stay below"), Message.of(DryingRule.class, "drying.sticks-remedy")));
         }
@@ -58,27 +57,16 @@ public final class DryingRule implements FindingRule {
 
     private static void checkWater(Trial trial, Step step, Drying d, Entered temperature, Consumer<Finding> out) {
         Entered hours = Entered.of("Hours", d.getPlannedHours(), d.getActualHours());
-        if (hours == null) {
+        Estimate left = WaterLeft.of(d, trial).orElse(null);
+        if (left == null || left.high() <= DRY_ENOUGH) {
             return;
         }
-        double diameter = diameter(trial);
-        WaterBand water = WaterBand.of(d.getDiffusivity(), d.getActivationEnergy());
-        double most = water.slow().residual(diameter, temperature.value(), 3600 * hours.value());
-        double least = water.fast().residual(diameter, temperature.value(), 3600 * hours.value());
-        if (most <= DRY_ENOUGH) {
-            return;
-        }
-        boolean surely = least > DRY_ENOUGH;
+        boolean surely = left.low() > DRY_ENOUGH;
         out.accept(new Finding(ID, surely ? Severity.CAUTION : Severity.NOTE, step.getId(), hours.feature(),
                 Message.of(DryingRule.class, surely ? "drying.wet" : "drying.maybe-wet", Rounded.text(hours.value(), "h"),
-                        Rounded.text(temperature.value(), "degC"), Rounded.text(100 * least, ""), Rounded.text(100 * most, "%")),
+                        Rounded.text(temperature.value(), "°C"), Rounded.text(100 * left.low(), ""), Rounded.text(100 * left.high(), "%")),
                 List.of(hours.feature() + "=" + hours.value(), temperature.feature() + "=" + temperature.value(), "diffusivity=" + d.getDiffusivity(),
-                        "activationEnergy=" + d.getActivationEnergy(), "strandDiameter=" + diameter),
-                water.source(), Message.of(DryingRule.class, "drying.remedy")));
-    }
-
-    private static double diameter(Trial trial) {
-        return Steps.of(trial, PrintStep.ID, Printing.class).stream().map(print -> print.details().getStrandDiameter())
-                .filter(diameter -> diameter != null && diameter > 0).findFirst().orElse(USUAL_DIAMETER);
+                        "activationEnergy=" + d.getActivationEnergy(), "strandDiameter=" + WaterLeft.diameter(trial)),
+                left.source(), Message.of(DryingRule.class, "drying.remedy")));
     }
 }

@@ -1,13 +1,17 @@
 package org.flexwright.filament;
 
+import java.util.ArrayList;
 import java.util.List;
 
 import org.eclipse.emf.ecore.EClass;
+import org.flexwright.core.Estimate;
 import org.flexwright.core.Message;
 import org.flexwright.core.Source;
 import org.flexwright.core.process.HazardPrompt;
+import org.flexwright.core.process.StepAdvice;
 import org.flexwright.core.process.StepKind;
 import org.flexwright.filament.data.FilamentDataPackage;
+import org.flexwright.filament.data.Printing;
 import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
 import org.osgi.service.component.annotations.Component;
@@ -47,5 +51,16 @@ public final class PrintStep implements StepKind {
                         Source.published("Azimi 2016 for particles and vapours of several filaments, soft ones not among the confirmed; NIOSH 2023 "
                                 + "makerspace guide for controls"),
                         false));
+    }
+
+    @Override
+    public List<StepAdvice> advice(Step step, Trial trial) {
+        List<StepAdvice> advice = new ArrayList<>();
+        if (step.getDetails() instanceof Printing printing) {
+            PushNeeded.of(printing).ifPresent(push -> advice.add(new StepAdvice("push", "Push needed",
+                    Estimate.exact(push, printing.getPushForce() == null ? BucklingRule.SOURCE : Source.ownRecord("measured push")), "N", null)));
+            BucklingRule.carried(printing).ifPresent(band -> advice.add(new StepAdvice("carried", "Free strand carries", band, "N", null)));
+        }
+        return advice;
     }
 }

@@ -8,6 +8,8 @@ package org.flexwright.filament;
 record Strand(double diameter) {
     /** Length factor of a strand held fast at both ends. */
     static final double BOTH_ENDS_FIXED = 0.5;
+    /** Length factor of a strand held fast at one end and free to turn at the other. */
+    static final double ONE_END_PINNED = 0.7;
     /** Length factor of a strand free to turn at both ends. */
     static final double BOTH_ENDS_PINNED = 1;
 

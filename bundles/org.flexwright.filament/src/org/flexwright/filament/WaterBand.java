@@ -1,5 +1,8 @@
 package org.flexwright.filament;
 
+import java.util.function.ToDoubleFunction;
+
+import org.flexwright.core.Estimate;
 import org.flexwright.core.Source;
 
 /**
@@ -22,6 +25,16 @@ record WaterBand(WaterDiffusion slow, WaterDiffusion fast, Source source) {
     static final double WET_ENERGY = DRY_ENERGY / 2;
     static final String DIFFUSIVITY_SOURCE = "preprint 202604.1293 (2026), printed soft polyurethane 60 to 98 A in saline, not filament";
     static final String ENERGY_SOURCE = "Schneider et al. 1968, J. Appl. Polym. Sci. 12(3), a polyester polyurethane at 27 to 40 degC, abstract";
+
+    /** What follows from it, between the slow and the fast end; the middle of the rates is taken on a logarithmic scale. */
+    Estimate of(ToDoubleFunction<WaterDiffusion> what) {
+        WaterDiffusion middle = new WaterDiffusion(Math.sqrt(slow.diffusivity() * fast.diffusivity()), (slow.energy() + fast.energy()) / 2);
+        double one = what.applyAsDouble(slow);
+        double likely = what.applyAsDouble(middle);
+        double other = what.applyAsDouble(fast);
+        // below room temperature the ends of what heat gains change places
+        return new Estimate(Math.min(likely, Math.min(one, other)), likely, Math.max(likely, Math.max(one, other)), source);
+    }
 
     /** The published spread. */
     static WaterBand published() {

@@ -168,6 +168,25 @@ class MouldingRulesTest {
     }
 
     @Test
+    void theStepSaysHowLongFillingTakes() {
+        Filling filling = filling();
+        assertEquals(List.of(), new FillStep().advice(step(FillStep.ID, filling), null));
+        filling.setWorkingMinutes(5 * Math.log(2));
+        filling.setPlannedFillMinutes(1.0);
+        filling.setViscosity(2.0);
+        filling.setGateRadius(1.0);
+        filling.setGateLength(10.0);
+        filling.setPlannedPressure(100.0);
+        filling.setPartVolume(100.0);
+        var advice = new FillStep().advice(step(FillStep.ID, filling), null);
+        assertEquals(100 / (5 * Math.log(2)), advice.get(0).value().likely(), 1e-9);
+        // 55.814 s: printed figure of the same case in MouldingChecksTest
+        assertEquals(55.814 / 60, advice.get(1).value().likely(), 1e-5);
+        filling.setPartVolume(600.0);
+        assertEquals(1, new FillStep().advice(step(FillStep.ID, filling), null).size(), "what never fills has no time");
+    }
+
+    @Test
     void promptsFollowWhatIsInTheStep() {
         Preparation mould = mould(MouldMaterial.VAT_PRINT);
         PrepareStep prepare = new PrepareStep();

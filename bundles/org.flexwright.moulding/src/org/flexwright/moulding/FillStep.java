@@ -2,11 +2,14 @@ package org.flexwright.moulding;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 import org.eclipse.emf.ecore.EClass;
+import org.flexwright.core.Estimate;
 import org.flexwright.core.Message;
 import org.flexwright.core.Source;
 import org.flexwright.core.process.HazardPrompt;
+import org.flexwright.core.process.StepAdvice;
 import org.flexwright.core.process.StepKind;
 import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
@@ -49,6 +52,24 @@ public final class FillStep implements StepKind {
             prompts.add(prompt("moulding.burst", "prompt.burst"));
         }
         return prompts;
+    }
+
+    @Override
+    public List<StepAdvice> advice(Step step, Trial trial) {
+        List<StepAdvice> advice = new ArrayList<>();
+        if (step.getDetails() instanceof Filling filling) {
+            Entered fill = Entered.of("FillMinutes", filling.getPlannedFillMinutes(), filling.getActualFillMinutes());
+            if (fill != null && filling.getWorkingMinutes() != null && filling.getWorkingMinutes() > 0) {
+                advice.add(new StepAdvice("share", "Filling takes, of the working time",
+                        Estimate.exact(100 * fill.value() / filling.getWorkingMinutes(), Source.derived("fill time by working time")), "%", null));
+            }
+            if (filling.getPartVolume() != null && filling.getPartVolume() > 0) {
+                GateFill.of(filling).map(gate -> gate.flow().time(filling.getPartVolume() / 1e6)).filter(OptionalDouble::isPresent)
+                        .ifPresent(time -> advice.add(new StepAdvice("gateTime", "Through this gate at this pressure",
+                                Estimate.exact(time.getAsDouble() / 60, ThickeningFlow.SOURCE), "min", null)));
+            }
+        }
+        return advice;
     }
 
     private static HazardPrompt prompt(String id, String key) {

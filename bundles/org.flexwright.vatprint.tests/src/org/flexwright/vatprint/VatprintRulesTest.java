@@ -40,12 +40,12 @@ class VatprintRulesTest {
 
     @Test
     void tooLittleLightSplitsTheLayers() {
-        // Ec exp(50 / 150) = 8.374 mJ/cm2 = 3.350 s cures a layer just through
+        // Ec exp(50 / 150) = 8.374 mJ/cm² = 3.350 s cures a layer just through
         assertEquals(Severity.CAUTION, print(new DoseRule(), printing(3.36)).get(0).severity());
         Finding split = print(new DoseRule(), printing(3.34)).get(0);
         assertEquals(Severity.STOP, split.severity());
         assertEquals("plannedExposure", split.feature());
-        assertEquals("A dose of 8.35 mJ/cm2 cures 49.6 um deep, less than the layer of 50 um: layers will split.", split.message().text());
+        assertEquals("A dose of 8.35 mJ/cm² cures 49.6 µm deep, less than the layer of 50 µm: layers will split.", split.message().text());
         assertEquals("Expose about 3.96 s, or measure your own working curve again.", split.remedy().text());
     }
 
@@ -57,7 +57,7 @@ class VatprintRulesTest {
 
     @Test
     void atTheCriticalDoseNothingCures() {
-        assertEquals("A dose of 6 mJ/cm2 is no more than the critical dose of 6 mJ/cm2: nothing cures.",
+        assertEquals("A dose of 6 mJ/cm² is no more than the critical dose of 6 mJ/cm²: nothing cures.",
                 print(new DoseRule(), printing(2.4)).get(0).message().text());
         assertEquals(Severity.STOP, print(new DoseRule(), printing(0)).get(0).severity());
     }
@@ -141,6 +141,18 @@ class VatprintRulesTest {
 
     private static List<Finding> postCure(PostCuring cure) {
         return ask(new PostCureRule(), trial(step(PostCureStep.ID, cure)));
+    }
+
+    @Test
+    void theStepSaysWhatItsLightDoes() {
+        var advice = new PrintStep().advice(step(PrintStep.ID, printing(4)), null);
+        assertEquals(List.of("dose", "depth", "needed"), advice.stream().map(a -> a.name()).toList());
+        assertEquals(10, advice.get(0).value().likely(), 1e-9);
+        assertEquals(76.62, advice.get(1).value().likely(), 0.005);
+        assertEquals(3.957, advice.get(2).value().likely(), 0.0005);
+        Printing unknown = printing(4);
+        unknown.setCriticalDose(null);
+        assertEquals(List.of(), new PrintStep().advice(step(PrintStep.ID, unknown), null));
     }
 
     @Test

@@ -36,8 +36,8 @@ public final class CopiedExposureRule implements FindingRule {
             Double layer = print.details().getLayerHeight();
             if (found != null && layer != null && !found.equals(layer)) {
                 out.accept(new Finding(ID, Severity.CAUTION, print.step().getId(), "exposureForLayer",
-                        Message.of(CopiedExposureRule.class, found < layer ? "copied.thinner" : "copied.thicker", Rounded.text(found, "um"),
-                                Rounded.text(layer, "um")),
+                        Message.of(CopiedExposureRule.class, found < layer ? "copied.thinner" : "copied.thicker", Rounded.text(found, "µm"),
+                                Rounded.text(layer, "µm")),
                         List.of("exposureForLayer=" + found, "layerHeight=" + layer), WorkingCurve.SOURCE,
                         Message.of(CopiedExposureRule.class, "copied.remedy")));
             }

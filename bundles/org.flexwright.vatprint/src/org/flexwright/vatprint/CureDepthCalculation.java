@@ -58,14 +58,14 @@ public final class CureDepthCalculation implements Calculation<CureDepthCalculat
     public Outcome<Results> run(Inputs in) {
         double dose = in.irradiance() * in.time();
         if (dose <= in.criticalDose()) {
-            return Outcome.refused("time", Message.of(CureDepthCalculation.class, "depth.nothing", Rounded.text(dose, "mJ/cm2"),
-                    Rounded.text(in.criticalDose(), "mJ/cm2")), Message.of(CureDepthCalculation.class, "depth.remedy"));
+            return Outcome.refused("time", Message.of(CureDepthCalculation.class, "depth.nothing", Rounded.text(dose, "mJ/cm²"),
+                    Rounded.text(in.criticalDose(), "mJ/cm²")), Message.of(CureDepthCalculation.class, "depth.remedy"));
         }
         WorkingCurve curve = new WorkingCurve(in.penetrationDepth(), in.criticalDose());
         double depth = curve.depth(dose);
         List<Remark> remarks = depth < in.layer()
-                ? List.of(new Remark(Severity.STOP, Message.of(CureDepthCalculation.class, "depth.split", Rounded.text(depth, "um"),
-                        Rounded.text(in.layer(), "um")), WorkingCurve.SOURCE))
+                ? List.of(new Remark(Severity.STOP, Message.of(CureDepthCalculation.class, "depth.split", Rounded.text(depth, "µm"),
+                        Rounded.text(in.layer(), "µm")), WorkingCurve.SOURCE))
                 : List.of();
         return Outcome.done(new Results(depth, depth - in.layer(), curve.printThrough(dose, in.layer())), remarks);
     }

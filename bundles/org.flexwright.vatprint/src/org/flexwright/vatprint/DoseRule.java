@@ -35,37 +35,27 @@ public final class DoseRule implements FindingRule {
         Steps.of(context.trial(), PrintStep.ID, Printing.class).forEach(print -> check(print.step(), print.details(), out));
     }
 
-    private void check(Step step, Printing d, Consumer<Finding> out) {
-        Entered exposure = Entered.of("Exposure", d.getPlannedExposure(), d.getActualExposure());
-        if (exposure == null || !positive(d.getIrradiance()) || !positive(d.getPenetrationDepth()) || !positive(d.getCriticalDose())
-                || !positive(d.getLayerHeight())) {
+    private static void check(Step step, Printing d, Consumer<Finding> out) {
+        LayerDose light = LayerDose.of(d).orElse(null);
+        if (light == null) {
             return;
         }
-        WorkingCurve curve = new WorkingCurve(d.getPenetrationDepth(), d.getCriticalDose());
-        double dose = d.getIrradiance() * exposure.value();
-        double overCure = d.getOverCure() == null ? 0 : d.getOverCure();
-        double needed = curve.dose(d.getLayerHeight() + overCure) / d.getIrradiance();
-        double depth = dose > 0 ? curve.depth(dose) : 0;
-        if (dose <= d.getCriticalDose()) {
-            out.accept(finding(step, d, exposure, Severity.STOP, "dose.nothing", dose, 0, needed));
-        } else if (depth < d.getLayerHeight()) {
-            out.accept(finding(step, d, exposure, Severity.STOP, "dose.split", dose, depth, needed));
-        } else if (depth < d.getLayerHeight() + overCure) {
-            out.accept(finding(step, d, exposure, Severity.CAUTION, "dose.thin", dose, depth, needed));
+        if (light.depth() == 0) {
+            out.accept(finding(step, d, light, Severity.STOP, "dose.nothing"));
+        } else if (light.depth() < d.getLayerHeight()) {
+            out.accept(finding(step, d, light, Severity.STOP, "dose.split"));
+        } else if (light.depth() < d.getLayerHeight() + light.overCure()) {
+            out.accept(finding(step, d, light, Severity.CAUTION, "dose.thin"));
         }
     }
 
-    private static Finding finding(Step step, Printing d, Entered exposure, Severity severity, String key, double dose, double depth,
-            double neededSeconds) {
-        return new Finding(ID, severity, step.getId(), exposure.feature(),
-                Message.of(DoseRule.class, key, Rounded.text(dose, "mJ/cm2"), Rounded.text(depth, "um"), Rounded.text(d.getLayerHeight(), "um"),
-                        Rounded.text(d.getOverCure() == null ? 0 : d.getOverCure(), "um"), Rounded.text(d.getCriticalDose(), "mJ/cm2")),
-                List.of(exposure.feature() + "=" + exposure.value(), "irradiance=" + d.getIrradiance(), "penetrationDepth=" + d.getPenetrationDepth(),
+    private static Finding finding(Step step, Printing d, LayerDose light, Severity severity, String key) {
+        String feature = light.exposure().feature();
+        return new Finding(ID, severity, step.getId(), feature,
+                Message.of(DoseRule.class, key, Rounded.text(light.dose(), "mJ/cm²"), Rounded.text(light.depth(), "µm"),
+                        Rounded.text(d.getLayerHeight(), "µm"), Rounded.text(light.overCure(), "µm"), Rounded.text(d.getCriticalDose(), "mJ/cm²")),
+                List.of(feature + "=" + light.exposure().value(), "irradiance=" + d.getIrradiance(), "penetrationDepth=" + d.getPenetrationDepth(),
                         "criticalDose=" + d.getCriticalDose(), "layerHeight=" + d.getLayerHeight(), "overCure=" + d.getOverCure()),
-                WorkingCurve.SOURCE, Message.of(DoseRule.class, "dose.remedy", Rounded.text(neededSeconds, "s")));
-    }
-
-    private static boolean positive(Double value) {
-        return value != null && value > 0;
+                WorkingCurve.SOURCE, Message.of(DoseRule.class, "dose.remedy", Rounded.text(light.neededSeconds(), "s")));
     }
 }
