@@ -89,7 +89,7 @@ class ReadingEntryTest {
         type("48");
         assertEquals("median 48 Shore A", entry.summary());
         type("50", "47", "48", "49", "48");
-        assertEquals("median 48 Shore A, spread 3", entry.summary());
+        assertEquals("median 48 Shore A, spread 3 Shore A", entry.summary());
         assertEquals(List.of("50 Shore A", "47 Shore A", "48 Shore A", "49 Shore A", "48 Shore A"), entry.lastFive());
         entry.leaveOutLast("slipped");
         assertEquals("49 Shore A", entry.lastFive().get(4));

@@ -7,10 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
 
+import org.flexwright.model.MaterialUse;
 import org.flexwright.model.ModelFactory;
+import org.flexwright.model.PartRole;
 import org.flexwright.model.Step;
 import org.flexwright.model.StepState;
 import org.flexwright.model.Trial;
+import org.flexwright.model.Weighing;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -73,5 +76,25 @@ class TimeLineTest {
     @CsvSource({"0, 0:00", "0.5, 0:30", "4.2, 4:12", "239.9, 239:54", "240, 4 h", "960, 16 h", "4320, 3 d", "-2, \u22122:00"})
     void timesReadAsOnAStopwatch(double minutes, String shown) {
         assertEquals(shown, TimeLine.clock(minutes));
+    }
+
+    @Test
+    void withoutPlannedTimesContactIsWhenTheSecondComponentWentIn() {
+        Step weigh = step("weigh", StepState.RUNNING, null, null);
+        weighed(weigh, PartRole.COMPONENT_A, CONTACT.minusSeconds(60));
+        assertNull(TimeLine.contactOf(trial), "A alone touches nothing");
+        weighed(weigh, PartRole.COMPONENT_B, CONTACT);
+        weighed(weigh, PartRole.COMPONENT_B, CONTACT.plusSeconds(90));
+        assertEquals(CONTACT, TimeLine.contactOf(trial));
+        assertEquals("3:00", TimeLine.of(trial, CONTACT.plusSeconds(180)).clock());
+    }
+
+    private static void weighed(Step step, PartRole role, Instant at) {
+        Weighing weighing = ModelFactory.eINSTANCE.createWeighing();
+        weighing.setAt(at);
+        MaterialUse use = ModelFactory.eINSTANCE.createMaterialUse();
+        use.setRole(role);
+        use.getWeighings().add(weighing);
+        step.getUses().add(use);
     }
 }

@@ -229,7 +229,7 @@ public final class ReadingEntry {
             return "";
         }
         String middle = FieldText.number(median().getAsDouble(), property.kind(), "");
-        return spread().isEmpty() ? words("median", middle) : words("medianSpread", middle, FieldText.digits(spread().getAsDouble()));
+        return spread().isEmpty() ? words("median", middle) : words("medianSpread", middle, FieldText.number(spread().getAsDouble(), property.kind(), ""));
     }
 
     /** One sentence when the control piece reads off by more than it may; else empty. */

@@ -6,12 +6,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 
 import org.flexwright.core.Message;
 import org.flexwright.core.field.FieldText;
+import org.flexwright.model.PartRole;
 import org.flexwright.model.Step;
 import org.flexwright.model.StepState;
 import org.flexwright.model.Trial;
+import org.flexwright.model.Weighing;
 
 /**
  * The steps of a trial on one clock: time from the first contact of A and B.
@@ -60,13 +63,25 @@ public record TimeLine(Instant contact, String clock, List<Line> lines) {
 
     /**
      * The moment of contact: when the step planned at 0 began. Without such a plan, when the first step began that has a planned start,
-     * less that start.
+     * less that start; without any plan of times, when the second of A and B was first weighed into the same cup. Null when nothing tells.
      */
     public static Instant contactOf(Trial trial) {
         return trial.getSteps().stream().filter(s -> s.getStartedAt() != null && s.getPlannedStart() != null && s.getPlannedStart() == 0).map(Step::getStartedAt).findFirst()
                 .or(() -> trial.getSteps().stream().filter(s -> s.getStartedAt() != null && s.getPlannedStart() != null && s.getPlannedStart() > 0)
                         .map(s -> s.getStartedAt().minus(Duration.ofMillis(Math.round(s.getPlannedStart() * 60_000)))).findFirst())
+                .or(() -> trial.getSteps().stream().flatMap(s -> bothIn(s).stream()).min(Instant::compareTo))
                 .orElse(null);
+    }
+
+    private static Optional<Instant> bothIn(Step step) {
+        Optional<Instant> a = firstWeighed(step, PartRole.COMPONENT_A);
+        Optional<Instant> b = firstWeighed(step, PartRole.COMPONENT_B);
+        return a.isEmpty() || b.isEmpty() ? Optional.empty() : a.get().isAfter(b.get()) ? a : b;
+    }
+
+    private static Optional<Instant> firstWeighed(Step step, PartRole role) {
+        return step.getUses().stream().filter(u -> u.getRole() == role).flatMap(u -> u.getWeighings().stream()).map(Weighing::getAt).filter(Objects::nonNull)
+                .min(Instant::compareTo);
     }
 
     private static Line line(Step step, Instant contact, Instant now) {

@@ -1,6 +1,5 @@
 package org.flexwright.workbench.pages.common;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -31,27 +30,6 @@ public final class Moments {
     /** {@code 10:00}; empty for null. */
     public static String clock(Instant moment) {
         return moment == null ? "" : CLOCK.format(moment.atZone(ZoneId.systemDefault()));
-    }
-
-    /** A time from contact: {@code 2:30} in minutes and seconds, from an hour on {@code 1 h 20}, from two days on {@code 2 d}. */
-    public static String fromContact(double minutes) {
-        double size = Math.abs(minutes);
-        String sign = minutes < 0 ? "−" : "";
-        long seconds = Math.round(size * 60);
-        if (seconds < 3600) {
-            return sign + seconds / 60 + ":" + String.format(Locale.ROOT, "%02d", seconds % 60);
-        }
-        long whole = Math.round(size);
-        if (size < 2 * HOURS_A_DAY * MINUTES_AN_HOUR) {
-            long rest = whole % 60;
-            return sign + whole / 60 + " h" + (rest == 0 ? "" : " " + rest);
-        }
-        return sign + Math.round(size / MINUTES_AN_HOUR / HOURS_A_DAY) + " d";
-    }
-
-    /** Minutes between two moments. */
-    public static double minutes(Instant from, Instant to) {
-        return Duration.between(from, to).toMillis() / 60000.0;
     }
 
     /** An age in hours as a maker says it: {@code 45 min}, {@code 18 h}, {@code 3 d}, {@code 12 a}; empty for null. */

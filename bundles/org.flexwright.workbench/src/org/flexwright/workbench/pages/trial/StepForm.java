@@ -20,6 +20,7 @@ import org.flexwright.workbench.kit.Spacing;
 import org.flexwright.workbench.pages.PageContext;
 import org.flexwright.workbench.pages.common.Doing;
 import org.flexwright.workbench.pages.common.Notice;
+import org.flexwright.workbench.pages.common.Settling;
 
 /** The chosen step: what can be done now, cautions, materials and what they come to, planned beside actual. */
 final class StepForm extends Composite {
@@ -69,6 +70,7 @@ final class StepForm extends Composite {
         parts.add(details);
         parts.add(new StepFoot(pane.body(), place));
         pane.reflow();
+        Settling.later(pane);
     }
 
     /** When this changes the form is made anew; everything else its parts follow by themselves. */

@@ -16,6 +16,7 @@ import org.flexwright.core.find.FindingService;
 import org.flexwright.core.find.Severity;
 import org.flexwright.core.session.Edit;
 import org.flexwright.core.trial.Trials;
+import org.flexwright.core.view.TimeLine;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Step;
 import org.flexwright.model.StepState;
@@ -74,9 +75,10 @@ final class StepHead implements StepPart {
     public void refresh() {
         Step step = place.step();
         Mark mark = StepWords.mark(step);
-        state.setText(mark.shape() + " " + StepWords.line(step, Instant.now()));
+        String words = StepWords.line(step, StepWords.of(step, TimeLine.of(place.trial(), Instant.now())));
+        state.setText(mark.shape() + " " + words);
         kit.ink(state, mark.ink());
-        Kit.name(state, "state: " + StepWords.line(step, Instant.now()));
+        Kit.name(state, "state: " + words);
         show(copied, step.isUnconfirmed() && place.writable());
         String wanted = StepWords.state(step) + " " + place.writable();
         if (!wanted.equals(made)) {

@@ -3,7 +3,6 @@ package org.flexwright.workbench.pages.trial;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
 
 import org.eclipse.swt.SWT;
@@ -16,6 +15,7 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
+import org.flexwright.core.view.TimeLine;
 import org.flexwright.model.Step;
 import org.flexwright.model.StepState;
 import org.flexwright.model.Trial;
@@ -28,13 +28,14 @@ import org.flexwright.workbench.kit.Type.Role;
 /** The time line of a trial: its steps on a line, each with its time from contact. Arrow keys go along it. */
 final class StepRail extends Composite {
 
-    private static final String LONGEST_TIME = "23 h 59";
+    private static final String LONGEST_TIME = "−239:59";
 
     private final Kit kit;
     private final Consumer<Step> chosen;
     private final List<Stop> stops = new ArrayList<>();
     private Step selected;
-    private Optional<Instant> contact = Optional.empty();
+    private Trial trial;
+    private TimeLine times = new TimeLine(null, "", List.of());
 
     StepRail(Composite parent, Kit kit, Consumer<Step> chosen) {
         super(parent, SWT.NONE);
@@ -47,7 +48,7 @@ final class StepRail extends Composite {
 
     /** Shows the steps of a trial; what is chosen stays. */
     void show(Trial trial) {
-        contact = ContactClock.contact(trial);
+        this.trial = trial;
         List<Step> steps = List.copyOf(trial.getSteps());
         if (!steps.equals(stops.stream().map(stop -> stop.step).toList())) {
             boolean focused = stops.stream().anyMatch(Stop::isFocusControl);
@@ -64,7 +65,10 @@ final class StepRail extends Composite {
 
     /** Times and states as they are now. */
     void refresh() {
-        stops.forEach(Stop::refresh);
+        if (trial != null) {
+            times = TimeLine.of(trial, Instant.now());
+            stops.stream().filter(stop -> stop.step.eContainer() == trial).forEach(Stop::refresh);
+        }
     }
 
     /** Shows a step as chosen without telling anybody. */
@@ -134,10 +138,14 @@ final class StepRail extends Composite {
             }
         }
 
+        private TimeLine.Line line() {
+            return StepWords.of(step, times);
+        }
+
         private void refresh() {
-            String time = StepWords.when(step, contact);
-            Kit.name(this, StepWords.title(step) + ", " + StepWords.line(step, Instant.now()) + (time.isEmpty() ? "" : ", at " + time));
-            setToolTipText(StepWords.title(step) + ": " + StepWords.line(step, Instant.now()));
+            String time = StepWords.when(step, line());
+            Kit.name(this, StepWords.title(step) + ", " + StepWords.line(step, line()) + (time.isEmpty() ? "" : ", at " + time));
+            setToolTipText(StepWords.title(step) + ": " + StepWords.line(step, line()));
             redraw();
         }
 
@@ -148,6 +156,9 @@ final class StepRail extends Composite {
         }
 
         private void paint(GC gc) {
+            if (step.eContainer() != trial) {
+                return;
+            }
             Point size = getSize();
             int unit = kit.grid().steps(1);
             boolean on = step == selected;
@@ -155,21 +166,21 @@ final class StepRail extends Composite {
             gc.setBackground(kit.color(on ? Ink.PAPER : Ink.PANEL));
             gc.fillRectangle(0, 0, size.x, size.y);
             gc.setFont(kit.type().font(Role.BODY));
-            int line = gc.getFontMetrics().getHeight();
+            int height = gc.getFontMetrics().getHeight();
             int time = gc.textExtent(LONGEST_TIME).x;
-            int top = (size.y - 2 * line) / 2;
+            int top = (size.y - 2 * height) / 2;
             int dot = time + 5 * unit;
-            rail(gc, dot, top + line / 2, unit);
+            rail(gc, dot, top + height / 2, unit);
             gc.setForeground(kit.color(step.getStartedAt() == null ? Ink.QUIET : Ink.INK));
-            String when = StepWords.when(step, contact);
+            String when = StepWords.when(step, line());
             gc.drawText(when, 2 * unit + time - gc.textExtent(when).x, top, true);
             int text = dot + 4 * unit;
             gc.setFont(kit.type().font(on ? Role.STRONG : Role.BODY));
             gc.setForeground(kit.color(Ink.INK));
             gc.drawText(fitted(gc, StepWords.title(step), size.x - text - unit), text, top, true);
             gc.setFont(kit.type().font(Role.BODY));
-            gc.setForeground(kit.color(step.isUnconfirmed() ? Ink.CAUTION : Ink.QUIET));
-            gc.drawText(fitted(gc, StepWords.line(step, Instant.now()), size.x - text - unit), text, top + line, true);
+            gc.setForeground(kit.color(step.isUnconfirmed() || line().late() ? Ink.CAUTION : Ink.QUIET));
+            gc.drawText(fitted(gc, StepWords.line(step, line()), size.x - text - unit), text, top + height, true);
             if (on) {
                 gc.setBackground(kit.color(Ink.ACCENT));
                 gc.fillRectangle(0, 0, Math.max(3, unit * 3 / 4), size.y);

@@ -1,11 +1,9 @@
 package org.flexwright.workbench.pages.trial;
 
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
-import org.flexwright.core.field.FieldText;
+import org.flexwright.core.view.TimeLine;
 import org.flexwright.model.Step;
 import org.flexwright.model.StepState;
 import org.flexwright.workbench.kit.Mark;
@@ -39,30 +37,31 @@ final class StepWords {
     }
 
     /** When the step is or was, counted from contact: what happened where it is known, else what is planned; empty when neither is. */
-    static String when(Step step, Optional<Instant> contact) {
-        if (step.getStartedAt() != null && contact.isPresent()) {
-            return Moments.fromContact(Moments.minutes(contact.get(), step.getStartedAt()));
+    static String when(Step step, TimeLine.Line line) {
+        if (!line.actualStart().isEmpty()) {
+            return line.actualStart();
         }
-        if (step.getStartedAt() != null) {
-            return Moments.clock(step.getStartedAt());
-        }
-        return step.getPlannedStart() == null ? "" : Moments.fromContact(step.getPlannedStart());
+        return step.getStartedAt() == null ? line.plannedStart() : Moments.clock(step.getStartedAt());
     }
 
     /** State, planned and real length in a line. */
-    static String line(Step step, Instant now) {
+    static String line(Step step, TimeLine.Line line) {
         List<String> words = new ArrayList<>();
-        words.add(mark(step).word());
-        Instant end = state(step) == StepState.RUNNING ? now : step.getEndedAt();
-        if (step.getStartedAt() != null && end != null && end.isAfter(step.getStartedAt())) {
-            words.add(Moments.fromContact(Moments.minutes(step.getStartedAt(), end)));
+        words.add(mark(step).word() + (line.taken().isEmpty() ? "" : " " + line.taken()));
+        if (!line.planned().isEmpty()) {
+            words.add((line.taken().isEmpty() ? "" : "of ") + line.planned() + " planned");
         }
-        if (step.getPlannedDuration() != null) {
-            words.add((words.size() > 1 ? "of " : "") + FieldText.digits(step.getPlannedDuration()) + " min planned");
+        if (line.late()) {
+            words.add("late");
         }
         if (step.isUnconfirmed()) {
             words.add("copied, not confirmed");
         }
         return String.join(", ", words);
+    }
+
+    /** The line of a step in its trial's time line. */
+    static TimeLine.Line of(Step step, TimeLine all) {
+        return all.lines().get(((org.flexwright.model.Trial) step.eContainer()).getSteps().indexOf(step));
     }
 }

@@ -1,7 +1,6 @@
 package org.flexwright.workbench.pages.trial;
 
 import java.time.Instant;
-import java.util.Optional;
 import java.util.Set;
 
 import org.eclipse.emf.ecore.EObject;
@@ -12,6 +11,7 @@ import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
+import org.flexwright.core.view.TimeLine;
 import org.flexwright.model.Step;
 import org.flexwright.model.StepState;
 import org.flexwright.model.Trial;
@@ -26,6 +26,7 @@ import org.flexwright.workbench.pages.EditorPage;
 import org.flexwright.workbench.pages.PageContext;
 import org.flexwright.workbench.pages.common.Moments;
 import org.flexwright.workbench.pages.common.PickBox;
+import org.flexwright.workbench.pages.common.Settling;
 
 /** The time line at the left, the chosen step at the right; where there is little room the time line becomes one field above. */
 final class StepsPage implements EditorPage {
@@ -58,7 +59,7 @@ final class StepsPage implements EditorPage {
         right = kit.pane(root, 1, Spacing.NONE);
         right.setLayoutData(Grid.fill());
         root.addListener(SWT.Resize, event -> fold());
-        kit.whenDressed(root, this::fold);
+        Settling.keep(kit, root, this::fold);
         refresh();
         choose(first());
         tick();
@@ -146,11 +147,10 @@ final class StepsPage implements EditorPage {
     }
 
     private void showClock() {
-        Optional<Instant> contact = ContactClock.contact(trial);
-        boolean running = trial.getSteps().stream().anyMatch(step -> StepWords.state(step) == StepState.RUNNING);
-        String words = contact.isEmpty() ? "not yet" : running ? Moments.fromContact(Moments.minutes(contact.get(), Instant.now()))
-                : "0:00 was " + Moments.minute(contact.get());
-        kit.dress(clock, contact.isPresent() && running ? Ink.INK : Ink.QUIET, null, contact.isPresent() && running ? Role.FIGURE : Role.BODY);
+        TimeLine times = TimeLine.of(trial, Instant.now());
+        boolean runs = times.contact() != null && trial.getSteps().stream().anyMatch(step -> StepWords.state(step) == StepState.RUNNING);
+        String words = times.contact() == null ? "not yet" : runs ? times.clock() : "0:00 was " + Moments.minute(times.contact());
+        kit.dress(clock, runs ? Ink.INK : Ink.QUIET, null, runs ? Role.FIGURE : Role.BODY);
         if (!words.equals(clock.getText())) {
             clock.setText(words);
             clock.requestLayout();

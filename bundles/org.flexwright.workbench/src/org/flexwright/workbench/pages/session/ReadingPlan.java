@@ -1,0 +1,146 @@
+package org.flexwright.workbench.pages.session;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.flexwright.core.property.PropertyCatalogue;
+import org.flexwright.core.property.PropertyDef;
+import org.flexwright.core.trial.TargetSheets;
+import org.flexwright.core.verdict.PartValues;
+import org.flexwright.model.Instrument;
+import org.flexwright.model.Measurement;
+import org.flexwright.model.ModelFactory;
+import org.flexwright.model.Part;
+import org.flexwright.model.PieceKind;
+import org.flexwright.model.Project;
+import org.flexwright.model.PropertyKey;
+import org.flexwright.model.Session;
+import org.flexwright.model.Specimen;
+import org.flexwright.model.Target;
+import org.flexwright.model.TargetSheet;
+import org.flexwright.model.Trial;
+
+/**
+ * What is to be read: a property under conditions, on which pieces, with which gauge, how often.
+ *
+ * @param property   the property
+ * @param key        its conditions; contained nowhere
+ * @param instrument the gauge, or null
+ * @param pieces     the pieces in order
+ * @param wanted     readings on each piece
+ */
+record ReadingPlan(PropertyDef property, PropertyKey key, Instrument instrument, List<Specimen> pieces, int wanted) {
+
+    /** Pieces that are read together. */
+    record Group(String words, List<Specimen> pieces) {
+    }
+
+    /** Something to read. */
+    record What(String words, PropertyDef property, PropertyKey key) {
+    }
+
+    ReadingPlan {
+        pieces = List.copyOf(pieces);
+    }
+
+    /** The pieces of the project: newest trial first, then the reference, then control pieces; of a trial those of that kind, or all if it has none. */
+    static List<Group> groups(Project project, PieceKind kind) {
+        List<Group> groups = new ArrayList<>();
+        for (Trial trial : List.copyOf(project.getTrials()).reversed()) {
+            List<Part> suiting = trial.getParts().stream().filter(part -> part.getPieceKind() == kind).toList();
+            List<Part> parts = suiting.isEmpty() ? List.copyOf(trial.getParts()) : suiting;
+            if (!parts.isEmpty()) {
+                groups.add(new Group(trial.getCode() + ", " + codes(parts), new ArrayList<>(parts)));
+            }
+        }
+        project.getReferenceParts().forEach(part -> groups.add(new Group("Reference part" + name(part.getName()), List.of(part))));
+        project.getControlPieces().forEach(piece -> groups.add(new Group("Control piece" + name(piece.getCode()), List.of(piece))));
+        return groups;
+    }
+
+    private static String codes(List<Part> parts) {
+        String first = parts.getFirst().getCode();
+        return parts.size() == 1 ? first : first + " to " + parts.getLast().getCode();
+    }
+
+    private static String name(String words) {
+        return words == null || words.isBlank() ? "" : ", " + words;
+    }
+
+    /** What can be read: first what the newest target sheet asks for, then what was read before, then everything else. */
+    static List<What> whats(Project project, PropertyCatalogue catalogue) {
+        Map<String, What> whats = new LinkedHashMap<>();
+        TargetSheet sheet = TargetSheets.current(project);
+        if (sheet != null) {
+            sheet.getTargets().stream().map(Target::getKey).forEach(key -> put(whats, catalogue, key, "target: "));
+        }
+        project.getTrials().forEach(trial -> trial.getParts().forEach(part -> part.getMeasurements().stream().map(Measurement::getKey)
+                .forEach(key -> put(whats, catalogue, key, ""))));
+        catalogue.all().forEach(property -> {
+            PropertyKey key = ModelFactory.eINSTANCE.createPropertyKey();
+            key.setProperty(property.id());
+            key.setPieceKind(PieceKind.PART);
+            put(whats, catalogue, key, "");
+        });
+        return List.copyOf(whats.values());
+    }
+
+    private static void put(Map<String, What> whats, PropertyCatalogue catalogue, PropertyKey key, String before) {
+        if (key == null || key.getProperty() == null) {
+            return;
+        }
+        catalogue.find(key.getProperty()).ifPresent(property -> {
+            String words = property.title() + conditions(key, property);
+            whats.putIfAbsent(words, new What(before + words, property, EcoreUtil.copy(key)));
+        });
+    }
+
+    /** The conditions that matter, in words after a comma each. */
+    static String conditions(PropertyKey key, PropertyDef property) {
+        StringBuilder words = new StringBuilder();
+        if (property.comparedBy().contains(PropertyDef.Condition.SPOT)) {
+            words.append(name(key.getSpot()));
+        }
+        if (property.comparedBy().contains(PropertyDef.Condition.SUPPORT)) {
+            words.append(name(key.getSupport()));
+        }
+        if (property.comparedBy().contains(PropertyDef.Condition.DWELL) && key.getDwell() != null) {
+            words.append(", ").append(org.flexwright.core.field.FieldText.digits(key.getDwell())).append(" s");
+        }
+        if (property.comparedBy().contains(PropertyDef.Condition.PIECE) && key.getPieceKind() != PieceKind.PART) {
+            words.append(", ").append(key.getPieceKind().getLiteral().replace('_', ' '));
+        }
+        return words.toString();
+    }
+
+    /** Where work most likely goes on: what was read last in the session, else the first thing there is. */
+    static What likely(List<What> whats, Project project, Session session) {
+        Measurement last = null;
+        for (Trial trial : project.getTrials()) {
+            for (Part part : trial.getParts()) {
+                for (Measurement m : part.getMeasurements()) {
+                    if (m.getSession() == session && m.getKey() != null) {
+                        last = m;
+                    }
+                }
+            }
+        }
+        if (last != null) {
+            for (What what : whats) {
+                if (what.property().id().equals(last.getKey().getProperty()) && PartValues.differences(what.key(), last.getKey(), what.property()).isEmpty()) {
+                    return what;
+                }
+            }
+        }
+        return whats.isEmpty() ? null : whats.getFirst();
+    }
+
+    /** The property that stands for the same gauge on a thin or curved piece; null when there is none or it is this one. */
+    static PropertyDef apparent(PropertyDef property, PropertyCatalogue catalogue) {
+        return property.id().contains("apparent") || property.yesNo() ? null : catalogue.all().stream()
+                .filter(other -> other.kind() == property.kind() && other.id().contains("apparent")).findFirst().orElse(null);
+    }
+}

@@ -1,0 +1,215 @@
+package org.flexwright.workbench.pages.session;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.flexwright.core.field.FieldDescriptor;
+import org.flexwright.core.field.FieldDescriptors;
+import org.flexwright.core.field.FieldType;
+import org.flexwright.core.field.FormModel;
+import org.flexwright.core.property.PropertyDef;
+import org.flexwright.core.property.PropertyDef.Condition;
+import org.flexwright.model.Instrument;
+import org.flexwright.model.ModelPackage;
+import org.flexwright.model.PieceKind;
+import org.flexwright.model.Project;
+import org.flexwright.model.PropertyKey;
+import org.flexwright.model.Session;
+import org.flexwright.model.Specimen;
+import org.flexwright.workbench.kit.Bindings;
+import org.flexwright.workbench.kit.FieldControl;
+import org.flexwright.workbench.kit.Grid;
+import org.flexwright.workbench.kit.Kit;
+import org.flexwright.workbench.kit.Palette.Ink;
+import org.flexwright.workbench.kit.Spacing;
+import org.flexwright.workbench.kit.Type.Role;
+import org.flexwright.workbench.pages.PageContext;
+import org.flexwright.workbench.pages.common.PickBox;
+
+/** Says what is read, on which pieces, with which gauge. */
+final class ReadingSetup extends Composite {
+
+    private static final FieldDescriptor WANTED = FieldDescriptor.of("wanted", "Readings on each piece", FieldType.INTEGER).withBounds(1, 100, false)
+            .withDefault("5").withOptional(false);
+    private static final int CELL = 38;
+    private static final int FIELD = 24;
+
+    private final PageContext context;
+    private final Kit kit;
+    private final Session session;
+    private final Runnable changed;
+    private final PickBox<ReadingPlan.What> what;
+    private final PickBox<ReadingPlan.Group> pieces;
+    private final PickBox<Instrument> gauge;
+    private final Composite conditions;
+    private final FormModel wanted = FormModel.scratch(List.of(WANTED));
+    private FormModel form;
+    private PropertyDef property;
+    private PropertyKey key;
+
+    ReadingSetup(Composite parent, PageContext context, Runnable changed) {
+        super(parent, SWT.NONE);
+        this.context = context;
+        this.kit = context.kit();
+        this.session = (Session) context.subject();
+        this.changed = changed;
+        kit.columns(this, 3, new Spacing(6, 3, 4, 2));
+        kit.dress(this, Ink.INK, Ink.PANEL, Role.BODY);
+        setBackgroundMode(SWT.INHERIT_DEFAULT);
+        what = new PickBox<>(cell("What is read"), kit, "What is read", null, ReadingPlan.What::words);
+        what.control().setLayoutData(Grid.wide());
+        what.whenChosen(chosen -> {
+            take(chosen);
+            changed.run();
+        });
+        pieces = new PickBox<>(cell("On which pieces"), kit, "On which pieces", null, ReadingPlan.Group::words);
+        pieces.control().setLayoutData(Grid.wide());
+        pieces.whenChosen(group -> changed.run());
+        gauge = new PickBox<>(cell("Gauge"), kit, "Gauge", "not said", instrument -> Optional.ofNullable(instrument.getName()).orElse("gauge without a name"));
+        gauge.control().setLayoutData(Grid.wide());
+        gauge.whenChosen(instrument -> changed.run());
+        wanted.addListener(name -> changed.run());
+        conditions = kit.pane(this, 5, new Spacing(0, 0, 4, 1), Ink.PANEL);
+        conditions.setLayoutData(Grid.wide(3));
+        addListener(SWT.Resize, event -> fold());
+        take(ReadingPlan.likely(ReadingPlan.whats(project(), context.registries().properties()), project(), session));
+    }
+
+    private Composite cell(String label) {
+        Composite cell = kit.pane(this, 1, new Spacing(0, 0, 0, 1), Ink.PANEL);
+        cell.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
+        kit.text(cell, label);
+        return cell;
+    }
+
+    /** The kind of piece the property is read on. */
+    private PieceKind kind() {
+        return key == null || key.getPieceKind() == null ? PieceKind.PART : key.getPieceKind();
+    }
+
+    private Project project() {
+        return context.session().project();
+    }
+
+    private void fold() {
+        int room = getClientArea().width / kit.type().chars(Role.BODY, CELL);
+        int columns = Math.clamp(room, 1, 3);
+        int fields = Math.clamp(getClientArea().width / kit.type().chars(Role.BODY, FIELD), 1, 5);
+        GridLayout layout = (GridLayout) getLayout();
+        GridLayout below = (GridLayout) conditions.getLayout();
+        if (layout.numColumns != columns || below.numColumns != fields) {
+            layout.numColumns = columns;
+            ((GridData) conditions.getLayoutData()).horizontalSpan = columns;
+            below.numColumns = fields;
+            getParent().layout(true, true);
+        }
+    }
+
+    /** Offers what is in the project now; what is chosen stays where it still is there. */
+    void refresh() {
+        List<ReadingPlan.Group> groups = ReadingPlan.groups(project(), kind());
+        ReadingPlan.Group before = pieces.chosen();
+        pieces.show(groups, before == null ? groups.isEmpty() ? null : groups.getFirst()
+                : groups.stream().filter(g -> g.pieces().getFirst() == before.pieces().getFirst()).findFirst().orElse(null));
+        List<Instrument> gauges = List.copyOf(session.getInstruments().isEmpty() ? project().getInstruments() : session.getInstruments());
+        gauge.show(gauges, gauge.chosen());
+    }
+
+    /** Chooses the group a piece is in. */
+    void choose(Specimen piece) {
+        List<ReadingPlan.Group> groups = ReadingPlan.groups(project(), kind());
+        groups.stream().filter(g -> g.pieces().contains(piece)).findFirst().ifPresent(g -> pieces.show(groups, g));
+    }
+
+    /** Reads another property under the same conditions. */
+    void read(PropertyDef other) {
+        PropertyKey same = EcoreUtil.copy(key);
+        same.setProperty(other.id());
+        take(new ReadingPlan.What(other.title(), other, same));
+    }
+
+    private void take(ReadingPlan.What chosen) {
+        if (chosen == null) {
+            return;
+        }
+        property = chosen.property();
+        key = EcoreUtil.copy(chosen.key());
+        List<ReadingPlan.What> all = ReadingPlan.whats(project(), context.registries().properties());
+        String words = chosen.words();
+        what.show(all, all.stream().filter(w -> w.words().equals(words) || w.property().equals(property) && w.words().endsWith(property.title()
+                + ReadingPlan.conditions(key, property))).findFirst().orElse(null));
+        List<Instrument> gauges = List.copyOf(session.getInstruments().isEmpty() ? project().getInstruments() : session.getInstruments());
+        gauge.show(gauges, likelyGauge(gauges));
+        refresh();
+        makeConditions();
+    }
+
+    /** The gauge of the session this property was last read with, else the one whose unit it has. */
+    private Instrument likelyGauge(List<Instrument> gauges) {
+        List<Specimen> all = new ArrayList<>();
+        project().getTrials().forEach(trial -> all.addAll(trial.getParts()));
+        all.addAll(project().getControlPieces());
+        return all.stream().flatMap(piece -> piece.getMeasurements().stream())
+                .filter(m -> m.getKey() != null && property.id().equals(m.getKey().getProperty()) && m.getInstrument() != null && gauges.contains(m.getInstrument()))
+                .reduce((a, b) -> b).map(m -> m.getInstrument()).orElse(null);
+    }
+
+    private void makeConditions() {
+        for (Control old : conditions.getChildren()) {
+            old.dispose();
+        }
+        List<FieldDescriptor> fields = new ArrayList<>();
+        condition(fields, Condition.SPOT, ModelPackage.Literals.PROPERTY_KEY__SPOT);
+        condition(fields, Condition.SUPPORT, ModelPackage.Literals.PROPERTY_KEY__SUPPORT);
+        condition(fields, Condition.DWELL, ModelPackage.Literals.PROPERTY_KEY__DWELL);
+        condition(fields, Condition.PIECE, ModelPackage.Literals.PROPERTY_KEY__PIECE_KIND);
+        form = FormModel.scratch(fields);
+        for (FieldDescriptor field : fields) {
+            Object value = key.eGet(feature(field));
+            form.type(field.name(), field.print(value));
+            FieldControl control = new FieldControl(conditions, kit, Bindings.of(form, field, false));
+            control.setStacked(true);
+            control.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, field.type() == FieldType.TEXT, false));
+            kit.chars(control.input(), field.type() == FieldType.QUANTITY ? 8 : 16);
+        }
+        FieldControl count = new FieldControl(conditions, kit, Bindings.of(wanted, WANTED, false));
+        count.setStacked(true);
+        count.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, false, false));
+        kit.chars(count.input(), 6);
+        form.addListener(name -> {
+            if (form.problem(name).isEmpty()) {
+                key.eSet(feature(form.field(name)), form.value(name));
+                refresh();
+                changed.run();
+            }
+        });
+        getParent().layout(true, true);
+    }
+
+    private void condition(List<FieldDescriptor> fields, Condition condition, EAttribute attribute) {
+        if (property.comparedBy().contains(condition)) {
+            fields.add(FieldDescriptors.of(attribute));
+        }
+    }
+
+    private static EStructuralFeature feature(FieldDescriptor field) {
+        return ModelPackage.Literals.PROPERTY_KEY.getEStructuralFeature(field.name());
+    }
+
+    /** What was said; empty as long as a piece or a property is missing or a number is not understood. */
+    Optional<ReadingPlan> plan() {
+        if (property == null || pieces.chosen() == null || !wanted.problems().isEmpty() || wanted.value(WANTED.name()) == null) {
+            return Optional.empty();
+        }
+        return Optional.of(new ReadingPlan(property, EcoreUtil.copy(key), gauge.chosen(), pieces.chosen().pieces(), (Integer) wanted.value(WANTED.name())));
+    }
+}
