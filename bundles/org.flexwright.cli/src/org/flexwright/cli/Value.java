@@ -4,7 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 import org.flexwright.core.Estimate;
-import org.flexwright.quantity.QuantityFormat;
+import org.flexwright.core.field.FieldText;
 
 /**
  * One result as printed: a number with its band, or words.
@@ -37,9 +37,9 @@ record Value(Double low, Double likely, Double high, String unit, String source,
         }
         String tail = unit.isEmpty() || unit.equals("1") ? "" : " " + unit;
         if (low.equals(high)) {
-            return QuantityFormat.plain(likely) + tail;
+            return FieldText.digits(likely) + tail;
         }
-        return QuantityFormat.plain(likely) + tail + " (" + QuantityFormat.plain(low) + " to " + QuantityFormat.plain(high) + tail + ")";
+        return FieldText.digits(likely) + tail + " (" + FieldText.digits(low) + " to " + FieldText.digits(high) + tail + ")";
     }
 
     Map<String, Object> json() {
