@@ -3,6 +3,8 @@ package org.flexwright.cli;
 import java.util.List;
 
 import org.flexwright.core.session.ProjectSession;
+import org.flexwright.core.trial.BenchSessions;
+import org.flexwright.core.trial.Lots;
 import org.flexwright.model.Instrument;
 import org.flexwright.model.Lot;
 import org.flexwright.model.MaterialGrade;
@@ -141,11 +143,10 @@ final class StockNouns {
         @Override
         protected Reply work(CliServices services, ProjectSession session) {
             MaterialGrade grade = Find.grade(session.project(), material);
-            refuseTwice("lot of " + material, grade.getLots(), Lot::getCode, code);
             Lot lot = ModelFactory.eINSTANCE.createLot();
             new Inputs().put("code", code).put("opened", opened).put("expires", expires).put("price", price).put("amount", amount)
                     .fill(lot, services.clock());
-            session.execute("Add lot " + code, edit -> edit.add(grade, ModelPackage.Literals.MATERIAL_GRADE__LOTS, lot));
+            session.execute("Add lot " + code, edit -> Lots.add(edit, grade, lot));
             return new Reply(id()).words("material", material).words("lot", code);
         }
     }
@@ -209,13 +210,12 @@ final class StockNouns {
         @Override
         protected Reply work(CliServices services, ProjectSession session) {
             Project project = session.project();
-            refuseTwice("session", project.getSessions(), Session::getCode, code);
             Session added = ModelFactory.eINSTANCE.createSession();
             added.setAt(services.clock().instant());
             added.setWho(services.who());
             new Inputs().put("code", code).put("at", at).put("roomC", room).put("roomRh", humidity).put("who", who).fill(added, services.clock());
             instruments.forEach(name -> added.getInstruments().add(Find.instrument(project, name)));
-            session.execute("Add session " + code, edit -> edit.add(project, ModelPackage.Literals.PROJECT__SESSIONS, added));
+            session.execute("Add session " + code, edit -> BenchSessions.add(edit, added));
             return new Reply(id()).words("session", code);
         }
     }

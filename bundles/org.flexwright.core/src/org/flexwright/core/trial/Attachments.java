@@ -6,7 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.util.Arrays;
 import java.util.HexFormat;
 
 import org.eclipse.emf.ecore.EReference;
@@ -19,28 +18,29 @@ import org.flexwright.model.ModelPackage;
 
 /** Files copied into the project, each with its checksum. */
 public final class Attachments {
-    private static final byte[] PNG = { (byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n' };
-    private static final byte[] JPEG = { (byte) 0xff, (byte) 0xd8, (byte) 0xff };
-
     private Attachments() {
     }
 
     /**
      * Copies a file into the project and lets an entry refer to it, as one step that can be undone (the copied file stays).
      *
+     * Throws PlanException when it cannot be read or copied, or is said to be a photo and is no whole PNG or JPEG picture.
+     *
      * @param owner   what it belongs to: a trial, step, part or reference part
      * @param caption words under it, or null
      */
     public static Attachment copyIn(ProjectSession session, Path file, AttachmentKind kind, String caption, Entry owner) {
-        byte[] bytes = read(file);
-        if (kind == AttachmentKind.PHOTO && !isPhoto(bytes)) {
-            throw PlanException.of("photo.none", file.getFileName());
-        }
-        return copyIn(session, file.getFileName().toString(), bytes, kind, caption, owner);
+        return copyIn(session, file.getFileName().toString(), read(file), kind, caption, owner);
     }
 
     /** As above, from bytes in memory, under a file name. */
     public static Attachment copyIn(ProjectSession session, String fileName, byte[] bytes, AttachmentKind kind, String caption, Entry owner) {
+        if (session.readOnly()) {
+            throw PlanException.of("file.taken", fileName, session.readOnlyReason());
+        }
+        if (kind == AttachmentKind.PHOTO && !PhotoCheck.isPhoto(bytes)) {
+            throw PlanException.of("photo.none", fileName);
+        }
         String sum = sha256(bytes);
         String folder = kind == AttachmentKind.CURVE ? "curves" : "photos";
         String path = folder + "/" + sum.substring(0, 12) + "-" + plain(fileName);
@@ -92,21 +92,13 @@ public final class Attachments {
                 Files.deleteIfExists(beside);
             }
         } catch (IOException e) {
-            throw PlanException.of("file.taken", fileName, "no room, or the folder cannot be written");
+            throw PlanException.of("file.taken", fileName, Trials.words("file.noRoom"));
         }
     }
 
     private static String plain(String fileName) {
         String name = fileName.replaceAll("[^A-Za-z0-9._-]", "_");
         return name.length() > 60 ? name.substring(name.length() - 60) : name;
-    }
-
-    private static boolean isPhoto(byte[] bytes) {
-        return startsWith(bytes, PNG) || startsWith(bytes, JPEG);
-    }
-
-    private static boolean startsWith(byte[] bytes, byte[] start) {
-        return bytes.length > start.length && Arrays.equals(Arrays.copyOf(bytes, start.length), start);
     }
 
     /** SHA-256 as hexadecimal text. */

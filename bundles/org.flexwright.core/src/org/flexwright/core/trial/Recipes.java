@@ -1,11 +1,14 @@
 package org.flexwright.core.trial;
 
+import java.util.ArrayList;
 import java.util.List;
 
+import org.eclipse.emf.ecore.xml.type.AnyType;
 import org.flexwright.core.session.Edit;
 import org.flexwright.model.ModelFactory;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Recipe;
+import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
 
 /** Recipes: a plan frozen from a confirmed trial. A frozen one is never changed; freezing again makes the next version. */
@@ -16,12 +19,21 @@ public final class Recipes {
     /**
      * Freezes the plan of a trial.
      *
-     * @param missing what still stands against it, in words; must be empty
+     * @param missing what still stands against it by its parts and their readings, in words; must be empty, and all steps confirmed
      * @param limits  acceptance limits in words
      */
     public static Recipe freeze(Edit edit, Trial from, String code, String who, String limits, List<String> missing) {
-        if (!missing.isEmpty()) {
-            throw PlanException.of("recipe.missing", from.getCode(), String.join("; ", missing));
+        List<String> all = new ArrayList<>(missing);
+        for (Step step : from.getSteps()) {
+            if (step.isUnconfirmed()) {
+                all.add(Trials.words("recipe.unconfirmed", step.getTitle()));
+            }
+            if (step.getDetails() instanceof AnyType) {
+                all.add(Trials.words("recipe.absent", step.getTitle()));
+            }
+        }
+        if (!all.isEmpty()) {
+            throw PlanException.of("recipe.missing", from.getCode(), String.join("; ", all));
         }
         if (code == null || code.isBlank()) {
             throw PlanException.of("recipe.code");

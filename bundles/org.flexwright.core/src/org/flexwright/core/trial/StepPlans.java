@@ -1,5 +1,6 @@
 package org.flexwright.core.trial;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -20,6 +21,7 @@ import org.flexwright.core.process.StepKind;
 import org.flexwright.core.session.Edit;
 import org.flexwright.model.MaterialUse;
 import org.flexwright.model.ModelFactory;
+import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Origin;
 import org.flexwright.model.Step;
 import org.flexwright.model.StepState;
@@ -95,13 +97,26 @@ final class StepPlans {
             step.setNote(Trials.words("step.undetailed", code));
         } else if (from.getDetails() != null) {
             step.setDetails(plan(from.getDetails()));
-            for (FieldDescriptor field : FieldDescriptors.ofClass(step.getDetails().eClass())) {
-                if (step.getDetails().eIsSet(step.getDetails().eClass().getEStructuralFeature(field.name()))) {
-                    step.getProvenance().add(Provenances.create(edit, Provenances.DETAILS + field.name(), Origin.COPIED, source, null));
-                }
+        }
+        for (EAttribute planned : List.of(ModelPackage.Literals.STEP__PLANNED_START, ModelPackage.Literals.STEP__PLANNED_DURATION)) {
+            if (step.eIsSet(planned)) {
+                step.getProvenance().add(Provenances.create(edit, planned.getName(), Origin.COPIED, source, null));
             }
         }
+        if (step.getDetails() != null) {
+            copied(edit, step, step.getDetails(), source);
+        }
         return step;
+    }
+
+    /** Every value in details, tables included, was copied. */
+    private static void copied(Edit edit, Step step, EObject owner, String source) {
+        for (EAttribute attribute : owner.eClass().getEAllAttributes()) {
+            if (owner.eIsSet(attribute)) {
+                step.getProvenance().add(Provenances.create(edit, Provenances.path(owner, attribute), Origin.COPIED, source, null));
+            }
+        }
+        owner.eContents().forEach(row -> copied(edit, step, row, source));
     }
 
     private static MaterialUse copy(Edit edit, MaterialUse from, String source) {
@@ -111,19 +126,26 @@ final class StepPlans {
         use.setLot(from.getLot());
         use.setPlanned(from.getPlanned());
         if (from.getPlanned() != null) {
-            use.getProvenance().add(Provenances.create(edit, "planned", Origin.COPIED, source, null));
+            use.getProvenance().add(Provenances.create(edit, ModelPackage.Literals.MATERIAL_USE__PLANNED.getName(), Origin.COPIED, source, null));
         }
         return use;
     }
 
-    /** A copy of details with only what was meant. */
+    /** A copy of details with only what was meant, tables included; it gets identifiers of its own. */
     private static EObject plan(EObject details) {
         EObject copy = EcoreUtil.copy(details);
-        for (FieldDescriptor field : FieldDescriptors.ofClass(copy.eClass())) {
-            if (field.role() == FieldRole.ACTUAL) {
-                copy.eUnset(copy.eClass().getEStructuralFeature(field.name()));
+        forgetActual(copy);
+        return copy;
+    }
+
+    private static void forgetActual(EObject object) {
+        for (EStructuralFeature feature : object.eClass().getEAllStructuralFeatures()) {
+            boolean actual = FieldRole.ACTUAL.name().equalsIgnoreCase(EcoreUtil.getAnnotation(feature, FieldDescriptors.ANNOTATION, "role"));
+            boolean id = feature instanceof EAttribute a && a.isID();
+            if (feature.isChangeable() && (actual || id)) {
+                object.eUnset(feature);
             }
         }
-        return copy;
+        object.eContents().forEach(StepPlans::forgetActual);
     }
 }

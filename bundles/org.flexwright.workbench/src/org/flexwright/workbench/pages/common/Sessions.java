@@ -1,10 +1,8 @@
 package org.flexwright.workbench.pages.common;
 
-import java.util.Locale;
-
 import org.flexwright.core.session.Edit;
+import org.flexwright.core.trial.BenchSessions;
 import org.flexwright.model.ModelFactory;
-import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Project;
 import org.flexwright.model.Session;
 
@@ -24,8 +22,6 @@ public final class Sessions {
     public static Session begin(Edit edit) {
         Project project = edit.project();
         Session session = ModelFactory.eINSTANCE.createSession();
-        session.setCode(nextCode(project));
-        session.setAt(edit.now());
         session.setWho(edit.who().isEmpty() ? null : edit.who());
         if (!project.getSessions().isEmpty()) {
             Session last = project.getSessions().getLast();
@@ -34,16 +30,6 @@ public final class Sessions {
         } else if (!project.getControlPieces().isEmpty()) {
             session.setControlPiece(project.getControlPieces().getFirst());
         }
-        edit.add(project, ModelPackage.Literals.PROJECT__SESSIONS, session);
-        return session;
-    }
-
-    private static String nextCode(Project project) {
-        for (int n = project.getSessions().size() + 1;; n++) {
-            String code = String.format(Locale.ROOT, "S%02d", n);
-            if (project.getSessions().stream().noneMatch(s -> code.equalsIgnoreCase(s.getCode()))) {
-                return code;
-            }
-        }
+        return BenchSessions.add(edit, session);
     }
 }

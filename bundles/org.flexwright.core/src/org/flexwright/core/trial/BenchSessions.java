@@ -1,0 +1,31 @@
+package org.flexwright.core.trial;
+
+import org.flexwright.core.session.Edit;
+import org.flexwright.model.ModelPackage;
+import org.flexwright.model.Project;
+import org.flexwright.model.Session;
+
+/** Times at the bench. */
+public final class BenchSessions {
+    private BenchSessions() {
+    }
+
+    /** The next free code: S01, S02... */
+    public static String nextCode(Project project) {
+        return Codes.next("S", 2, project.getSessions().stream().map(Session::getCode).toList());
+    }
+
+    /**
+     * Adds a session that is filled in; without a code it gets the next free one, without a moment the present one. Throws PlanException
+     * when its code is taken or its moment lies ahead.
+     */
+    public static Session add(Edit edit, Session session) {
+        Project project = edit.project();
+        String free = nextCode(project);
+        session.setCode(Codes.free(session.getCode() == null ? free : session.getCode().strip(),
+                project.getSessions().stream().map(Session::getCode).toList(), "session.taken", free));
+        session.setAt(session.getAt() == null ? edit.now() : Trials.notAhead(edit, "Date", session.getAt()));
+        edit.add(project, ModelPackage.Literals.PROJECT__SESSIONS, session);
+        return session;
+    }
+}
