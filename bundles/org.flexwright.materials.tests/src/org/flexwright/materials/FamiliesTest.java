@@ -188,7 +188,7 @@ class FamiliesTest {
         assertEquals(1, found.size());
         assertEquals(Severity.NOTE, found.get(0).severity());
         assertEquals("g1", found.get(0).subject());
-        assertTrue(found.get(0).message().text().contains("stays above 45"), found.get(0).message().text());
+        assertTrue(found.get(0).message().text().contains("too high for the wanted 45 to 52"), found.get(0).message().text());
     }
 
     private static TargetSheet sheet(int version, Target target) {

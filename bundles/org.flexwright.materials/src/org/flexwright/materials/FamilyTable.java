@@ -45,7 +45,7 @@ public record FamilyTable(List<Row> rows) {
             if (Double.isInfinite(low)) {
                 return "at most " + format(high, property);
             }
-            return Double.isInfinite(high) ? "at least " + format(low, property) : format(low, property) + " to " + format(high, property);
+            return Double.isInfinite(high) ? "at least " + format(low, property) : span(low, high, property);
         }
     }
 
@@ -138,7 +138,12 @@ public record FamilyTable(List<Row> rows) {
         boolean inside = range.low() >= wanted.low() && range.high() <= wanted.high();
         Say words = below ? Say.TABLE_BELOW : above ? Say.TABLE_ABOVE : inside ? Say.TABLE_INSIDE : Say.TABLE_PARTLY;
         return new Cell(wanted, below || above ? Reply.CANNOT : Reply.CAN,
-                words.with(format(range.low(), wanted.property()), format(range.high(), wanted.property()), wanted.text()), range.source());
+                words.with(span(range.low(), range.high(), wanted.property()), wanted.text()), range.source());
+    }
+
+    /** The unit once, behind the second number. */
+    private static String span(double low, double high, PropertyDef property) {
+        return low == high ? format(low, property) : QuantityFormat.plain(low) + " to " + format(high, property);
     }
 
     private static String format(double value, PropertyDef property) {

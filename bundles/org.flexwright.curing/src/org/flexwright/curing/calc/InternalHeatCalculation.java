@@ -46,14 +46,14 @@ public final class InternalHeatCalculation implements Calculation<InternalHeatCa
             @Field(label = "Rise of the middle", kind = QuantityKind.TEMPERATURE_DIFFERENCE, unit = "K",
                     help = "With an even source that does not grow.")
             double rise,
-            @Field(label = "Runaway number", help = "(E/RT2)(L2 q/k), L half the thickness.") double number,
+            @Field(label = "Runaway number", help = "(E/RT^2)(L^2 q/k), L half the thickness.") double number,
             @Field(label = "Critical number", help = "Above it nothing steady is possible: 0.88 slab, 2.00 cylinder, 3.32 sphere.") double critical) {
     }
 
     @Override
     public CalculationInfo info() {
         return new CalculationInfo("curing.internal-heat", "Heat in the middle", 1,
-                "Steady rise q L2/2k (slab), q L2/4k (cylinder), q L2/6k (sphere); runaway when (E/RT2)(L2 q/k) is above 0.88, 2.00 or 3.32.", FRANK,
+                "Steady rise q L^2/2k (slab), q L^2/4k (cylinder), q L^2/6k (sphere); runaway when (E/RT^2)(L^2 q/k) is above 0.88, 2.00 or 3.32.", FRANK,
                 "A hint, not a proof of harmlessness: the resin is used up while it heats, so real parts are milder.");
     }
 

@@ -61,7 +61,7 @@ public final class WarmUpCalculation implements Calculation<WarmUpCalculation.In
     @Override
     public CalculationInfo info() {
         return new CalculationInfo("curing.warm-up", "Warming through", 1,
-                "Heat conduction with Bi = h L/k and Fo = alpha t/L2, L half the thickness: sum of C exp(-z2 Fo) f(z x) over the roots, slab z tan z = Bi, "
+                "Heat conduction with Bi = h L/k and Fo = alpha t/L^2, L half the thickness: sum of C exp(-z^2 Fo) f(z x) over the roots, slab z tan z = Bi, "
                         + "cylinder z J1 = Bi J0, sphere 1 - z cot z = Bi. One term is not enough below Fo 0.2, so all are used.",
                 SERIES, "No reaction heat, material values constant, long rods and wide slabs.");
     }

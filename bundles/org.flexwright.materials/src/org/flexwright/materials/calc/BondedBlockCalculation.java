@@ -36,7 +36,7 @@ public final class BondedBlockCalculation implements Calculation<BondedBlockCalc
     /** Stiffness. */
     public record Results(
             @Field(label = "Shape factor", help = "Loaded area to area free to bulge, d/4t.") double shape,
-            @Field(label = "Compression modulus", kind = QuantityKind.STRESS, unit = "MPa", help = "Apparent, E0 (1 + 2 k S2).") double compression,
+            @Field(label = "Compression modulus", kind = QuantityKind.STRESS, unit = "MPa", help = "Apparent, E0 (1 + 2 k S^2).") double compression,
             @Field(label = "Stiffness in compression", help = "N to a mm, small strains.") double stiffness,
             @Field(label = "Stiffness in shear", help = "N to a mm: G times area over thickness.") double shear) {
     }
@@ -44,7 +44,7 @@ public final class BondedBlockCalculation implements Calculation<BondedBlockCalc
     @Override
     public CalculationInfo info() {
         return new CalculationInfo("materials.bonded-block", "Rubber disc between plates", 1,
-                "Ec = E0 (1 + 2 k S2) with S = d/4t; E0, G and k from the table by hardness.", LINDLEY,
+                "Ec = E0 (1 + 2 k S^2) with S = d/4t; E0, G and k from the table by hardness.", LINDLEY,
                 "Natural rubber of 30 to 75 IRHD, bonded on both faces, small strains; black-filled above 48.");
     }
 

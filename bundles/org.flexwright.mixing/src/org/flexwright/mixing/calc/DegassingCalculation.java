@@ -74,7 +74,7 @@ public final class DegassingCalculation implements Calculation<DegassingCalculat
     @Override
     public CalculationInfo info() {
         return new CalculationInfo("mixing.degassing", "Degassing", 1,
-                "At constant temperature a bubble grows V2/V1 = p1/p2 with absolute pressures; it rises with v = 2 R2 rho g/(9 eta). "
+                "At constant temperature a bubble grows V2/V1 = p1/p2 with absolute pressures; it rises with v = 2 R^2 rho g/(9 eta). "
                         + "Below the vapour pressure of water, damp boils.",
                 GAS, "Single small bubbles; surface tension holds the smallest back, foam is slower than its bubbles. Stop before monomer boils.");
     }

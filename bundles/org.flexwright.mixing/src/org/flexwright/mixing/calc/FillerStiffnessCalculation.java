@@ -40,8 +40,8 @@ public final class FillerStiffnessCalculation implements Calculation<FillerStiff
     public record Results(
             @Field(label = "Stiffness", help = "Times the unfilled one: lowest, Guth-Gold and highest of the formulas.") Estimate stiffness,
             @Field(label = "Smallwood", help = "1 + 2.5 phi, for very little filler.") double smallwood,
-            @Field(label = "Guth-Gold", help = "1 + 2.5 phi + 14.1 phi2, spheres.") double guthGold,
-            @Field(label = "Rods", help = "1 + 0.67 f phi + 1.62 f2 phi2.") double rods,
+            @Field(label = "Guth-Gold", help = "1 + 2.5 phi + 14.1 phi^2, spheres.") double guthGold,
+            @Field(label = "Rods", help = "1 + 0.67 f phi + 1.62 f^2 phi2.") double rods,
             @Field(label = "Structured black", optional = true,
                     help = "Guth-Gold with half of the caught rubber counted as filler; only when the oil absorption is given.")
             Double structured,
@@ -51,7 +51,7 @@ public final class FillerStiffnessCalculation implements Calculation<FillerStiff
     @Override
     public CalculationInfo info() {
         return new CalculationInfo("mixing.filler-stiffness", "Stiffness with filler", 1,
-                "E/E0 from the volume fraction: Smallwood 1 + 2.5 phi; Guth-Gold 1 + 2.5 phi + 14.1 phi2; rods 1 + 0.67 f phi + 1.62 f2 phi2; "
+                "E/E0 from the volume fraction: Smallwood 1 + 2.5 phi; Guth-Gold 1 + 2.5 phi + 14.1 phi^2; rods 1 + 0.67 f phi + 1.62 f^2 phi^2; "
                         + "viscosity (1 - phi/phiMax)^(-2.5 phiMax); carbon black structure by oil absorption (Medalia).",
                 MODELS, "Small strains, grains wetted and apart. It says nothing of a filler that softens: water, oil or poisoned cure.");
     }

@@ -100,7 +100,8 @@ public final class WorkingTimeCalculation implements Calculation<WorkingTimeCalc
         if (Math.abs(in.temperature() - in.sheetTemperature()) > 20) {
             remarks.add(Say.TIME_FAR.caution(MODEL, Figures.of(in.sheetTemperature(), "\u00b0C"), Figures.of(in.temperature(), "\u00b0C")));
         }
-        remarks.add(Say.TIME_MASS.note(Source.commonPractice(), in.sheetMass() == null ? "an amount the sheet does not say" : Figures.of(in.sheetMass(), "g")));
+        remarks.add(in.sheetMass() == null ? Say.TIME_MASS_UNKNOWN.note(Source.commonPractice())
+                : Say.TIME_MASS.note(Source.commonPractice(), Figures.of(in.sheetMass(), "g")));
         return remarks;
     }
 }
