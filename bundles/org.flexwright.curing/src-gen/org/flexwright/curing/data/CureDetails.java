@@ -205,7 +205,7 @@ public interface CureDetails extends EObject {
 	 * @return the value of the '<em>Lamp</em>' attribute.
 	 * @see #setLamp(String)
 	 * @see org.flexwright.curing.data.CuringDataPackage#getCureDetails_Lamp()
-	 * @model annotation="urn:flexwright:field label='Lamp' help='Wavelength and distance, for a lamp cure.'"
+	 * @model annotation="urn:flexwright:field label='Lamp' role='planned' help='Wavelength and distance, for a lamp cure.'"
 	 * @generated
 	 */
 	String getLamp();
@@ -230,7 +230,7 @@ public interface CureDetails extends EObject {
 	 * @return the value of the '<em>Activation Energy</em>' attribute.
 	 * @see #setActivationEnergy(Double)
 	 * @see org.flexwright.curing.data.CuringDataPackage#getCureDetails_ActivationEnergy()
-	 * @model annotation="urn:flexwright:field kind='MOLAR_ENERGY' unit='kJ/mol' min='10' max='200' label='Activation energy' help='Own value, if known; 35 to 75 is usual for urethanes and 50 is assumed.'"
+	 * @model annotation="urn:flexwright:field kind='MOLAR_ENERGY' unit='kJ/mol' min='10' max='200' label='Activation energy' role='planned' help='Own value, if known; 35 to 75 is usual for urethanes and 50 is assumed.'"
 	 * @generated
 	 */
 	Double getActivationEnergy();

@@ -89,7 +89,7 @@ public interface DemouldDetails extends EObject {
 	 * @return the value of the '<em>Mould C</em>' attribute.
 	 * @see #setMouldC(Double)
 	 * @see org.flexwright.curing.data.CuringDataPackage#getDemouldDetails_MouldC()
-	 * @model annotation="urn:flexwright:field kind='TEMPERATURE' unit='degC' min='-40' max='300' label='Mould temperature' help='When it was opened.'"
+	 * @model annotation="urn:flexwright:field kind='TEMPERATURE' unit='degC' min='-40' max='300' label='Mould temperature' role='actual' help='When it was opened.'"
 	 * @generated
 	 */
 	Double getMouldC();

@@ -140,7 +140,7 @@ public interface DegasDetails extends EObject {
 	 * @return the value of the '<em>Cup Volume</em>' attribute.
 	 * @see #setCupVolume(Double)
 	 * @see org.flexwright.mixing.data.MixingDataPackage#getDegasDetails_CupVolume()
-	 * @model annotation="urn:flexwright:field kind='VOLUME' unit='ml' min='0' max='100000' label='Cup holds' help='Up to the brim.'"
+	 * @model annotation="urn:flexwright:field kind='VOLUME' unit='ml' min='0' max='100000' label='Cup holds' role='planned' help='Up to the brim.'"
 	 * @generated
 	 */
 	Double getCupVolume();
@@ -165,7 +165,7 @@ public interface DegasDetails extends EObject {
 	 * @return the value of the '<em>Mix Volume</em>' attribute.
 	 * @see #setMixVolume(Double)
 	 * @see org.flexwright.mixing.data.MixingDataPackage#getDegasDetails_MixVolume()
-	 * @model annotation="urn:flexwright:field kind='VOLUME' unit='ml' min='0' max='100000' label='Mixture in the cup' help='Foam rises to several times this.'"
+	 * @model annotation="urn:flexwright:field kind='VOLUME' unit='ml' min='0' max='100000' label='Mixture in the cup' role='planned' help='Foam rises to several times this.'"
 	 * @generated
 	 */
 	Double getMixVolume();

@@ -144,7 +144,7 @@ public interface MixDetails extends EObject {
 	 * @return the value of the '<em>Tool</em>' attribute.
 	 * @see #setTool(String)
 	 * @see org.flexwright.mixing.data.MixingDataPackage#getMixDetails_Tool()
-	 * @model annotation="urn:flexwright:field label='Tool' help='What it is stirred with.'"
+	 * @model annotation="urn:flexwright:field label='Tool' role='planned' help='What it is stirred with.'"
 	 * @generated
 	 */
 	String getTool();
@@ -194,7 +194,7 @@ public interface MixDetails extends EObject {
 	 * @return the value of the '<em>Working Time</em>' attribute.
 	 * @see #setWorkingTime(Double)
 	 * @see org.flexwright.mixing.data.MixingDataPackage#getMixDetails_WorkingTime()
-	 * @model annotation="urn:flexwright:field kind='DURATION' unit='min' min='0' max='10000' label='Working time on the sheet' help='Also called pot life.'"
+	 * @model annotation="urn:flexwright:field kind='DURATION' unit='min' min='0' max='10000' label='Working time on the sheet' role='planned' help='Also called pot life.'"
 	 * @generated
 	 */
 	Double getWorkingTime();
@@ -221,7 +221,7 @@ public interface MixDetails extends EObject {
 	 * @see org.flexwright.mixing.data.WorkingTimeRule
 	 * @see #setWorkingTimeRule(WorkingTimeRule)
 	 * @see org.flexwright.mixing.data.MixingDataPackage#getMixDetails_WorkingTimeRule()
-	 * @model annotation="urn:flexwright:field label='Working time ends when' help='Sheets end it differently; without this two working times cannot be compared.'"
+	 * @model annotation="urn:flexwright:field label='Working time ends when' role='planned' help='Sheets end it differently; without this two working times cannot be compared.'"
 	 * @generated
 	 */
 	WorkingTimeRule getWorkingTimeRule();
@@ -247,7 +247,7 @@ public interface MixDetails extends EObject {
 	 * @return the value of the '<em>Working Time Mass</em>' attribute.
 	 * @see #setWorkingTimeMass(Double)
 	 * @see org.flexwright.mixing.data.MixingDataPackage#getMixDetails_WorkingTimeMass()
-	 * @model annotation="urn:flexwright:field kind='MASS' unit='g' min='0' max='100000' label='Working time holds for' help='Amount in the cup it was measured with: a bigger cup runs hotter and shorter.'"
+	 * @model annotation="urn:flexwright:field kind='MASS' unit='g' min='0' max='100000' label='Working time holds for' role='planned' help='Amount in the cup it was measured with: a bigger cup runs hotter and shorter.'"
 	 * @generated
 	 */
 	Double getWorkingTimeMass();
@@ -272,7 +272,7 @@ public interface MixDetails extends EObject {
 	 * @return the value of the '<em>Working Time C</em>' attribute.
 	 * @see #setWorkingTimeC(Double)
 	 * @see org.flexwright.mixing.data.MixingDataPackage#getMixDetails_WorkingTimeC()
-	 * @model annotation="urn:flexwright:field kind='TEMPERATURE' unit='degC' min='-20' max='150' label='Working time at' help='Temperature it was measured at.'"
+	 * @model annotation="urn:flexwright:field kind='TEMPERATURE' unit='degC' min='-20' max='150' label='Working time at' role='planned' help='Temperature it was measured at.'"
 	 * @generated
 	 */
 	Double getWorkingTimeC();

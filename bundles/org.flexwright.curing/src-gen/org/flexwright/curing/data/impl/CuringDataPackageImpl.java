@@ -569,6 +569,7 @@ public class CuringDataPackageImpl extends EPackageImpl implements CuringDataPac
 		   source,
 		   new String[] {
 			   "label", "Lamp",
+			   "role", "planned",
 			   "help", "Wavelength and distance, for a lamp cure."
 		   });
 		addAnnotation
@@ -580,6 +581,7 @@ public class CuringDataPackageImpl extends EPackageImpl implements CuringDataPac
 			   "min", "10",
 			   "max", "200",
 			   "label", "Activation energy",
+			   "role", "planned",
 			   "help", "Own value, if known; 35 to 75 is usual for urethanes and 50 is assumed."
 		   });
 		addAnnotation
@@ -617,6 +619,7 @@ public class CuringDataPackageImpl extends EPackageImpl implements CuringDataPac
 			   "min", "-40",
 			   "max", "300",
 			   "label", "Mould temperature",
+			   "role", "actual",
 			   "help", "When it was opened."
 		   });
 		addAnnotation

@@ -890,6 +890,7 @@ public class MixingDataPackageImpl extends EPackageImpl implements MixingDataPac
 		   source,
 		   new String[] {
 			   "label", "Tool",
+			   "role", "planned",
 			   "help", "What it is stirred with."
 		   });
 		addAnnotation
@@ -909,6 +910,7 @@ public class MixingDataPackageImpl extends EPackageImpl implements MixingDataPac
 			   "min", "0",
 			   "max", "10000",
 			   "label", "Working time on the sheet",
+			   "role", "planned",
 			   "help", "Also called pot life."
 		   });
 		addAnnotation
@@ -916,6 +918,7 @@ public class MixingDataPackageImpl extends EPackageImpl implements MixingDataPac
 		   source,
 		   new String[] {
 			   "label", "Working time ends when",
+			   "role", "planned",
 			   "help", "Sheets end it differently; without this two working times cannot be compared."
 		   });
 		addAnnotation
@@ -927,6 +930,7 @@ public class MixingDataPackageImpl extends EPackageImpl implements MixingDataPac
 			   "min", "0",
 			   "max", "100000",
 			   "label", "Working time holds for",
+			   "role", "planned",
 			   "help", "Amount in the cup it was measured with: a bigger cup runs hotter and shorter."
 		   });
 		addAnnotation
@@ -938,6 +942,7 @@ public class MixingDataPackageImpl extends EPackageImpl implements MixingDataPac
 			   "min", "-20",
 			   "max", "150",
 			   "label", "Working time at",
+			   "role", "planned",
 			   "help", "Temperature it was measured at."
 		   });
 		addAnnotation
@@ -1001,6 +1006,7 @@ public class MixingDataPackageImpl extends EPackageImpl implements MixingDataPac
 			   "min", "0",
 			   "max", "100000",
 			   "label", "Cup holds",
+			   "role", "planned",
 			   "help", "Up to the brim."
 		   });
 		addAnnotation
@@ -1012,6 +1018,7 @@ public class MixingDataPackageImpl extends EPackageImpl implements MixingDataPac
 			   "min", "0",
 			   "max", "100000",
 			   "label", "Mixture in the cup",
+			   "role", "planned",
 			   "help", "Foam rises to several times this."
 		   });
 	}
