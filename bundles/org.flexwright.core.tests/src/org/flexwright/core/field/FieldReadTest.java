@@ -177,7 +177,8 @@ class FieldReadTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {"59 | 61 | 63 | 61 ± 2 Shore A", "60.8 | 60.9333 | 61.0666 | 60.93 ± 0.13 Shore A", "50 | 52 | 61 | 52 (50 … 61) Shore A",
-            "60.9333 | 60.9333 | 60.9333 | 60.93 Shore A"})
+            "60.9333 | 60.9333 | 60.9333 | 60.93 Shore A",
+            "28.36 | 80 | 99.49 | 80 (28 … 99) Shore A", "20312 | 41667 | 112345 | 42000 (20000 … 112000) Shore A"})
     void bandsAreRoundedToWhatIsKnown(double low, double likely, double high, String shown) {
         FieldDescriptor hardness = FieldDescriptor.quantity("h", "Hardness", QuantityKind.SHORE_A, "Shore A");
         assertEquals(shown, FieldText.show(hardness, new Estimate(low, likely, high, Source.commonPractice())));

@@ -77,7 +77,7 @@ public final class FieldText {
         return fixed(value, places(halfWidth));
     }
 
-    /** Decimal places that show one digit of the half width, two when it starts with 1. */
+    /** Decimal places that show one digit of the half width, two when it starts with 1 or is 10 and more: a share of 28 to 99 % is not one of 30 to 100 %. */
     private static int places(double halfWidth) {
         if (!(halfWidth > 0) || Double.isInfinite(halfWidth)) {
             return DIGITS - 1;
@@ -85,7 +85,7 @@ public final class FieldText {
         BigDecimal two = BigDecimal.valueOf(halfWidth).round(new MathContext(2, RoundingMode.HALF_UP));
         int exponent = two.precision() - two.scale() - 1;
         boolean one = two.unscaledValue().toString().startsWith("1");
-        return (one ? 1 : 0) - exponent;
+        return (one || exponent >= 1 ? 1 : 0) - exponent;
     }
 
     /** A number with that many places; negative ones round to tens and hundreds. */
