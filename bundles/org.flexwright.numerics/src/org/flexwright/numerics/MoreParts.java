@@ -1,6 +1,7 @@
 package org.flexwright.numerics;
 
 import java.util.OptionalInt;
+import java.util.function.IntPredicate;
 
 /** How many parts would settle whether a mean lies inside or outside a target. */
 public final class MoreParts {
@@ -26,13 +27,38 @@ public final class MoreParts {
 		Require.notNegative(sd, "standard deviation");
 		Require.between0and1(level, "level");
 		Interval target = new Interval(targetLow, targetHigh);
-		for (int n = FEWEST; n <= MOST; n++) {
+		if (mean == targetLow || mean == targetHigh) {
+			return OptionalInt.empty();
+		}
+		// The half width t s / sqrt(n) only falls with n.
+		return first(FEWEST, MOST, n -> {
 			Interval interval = Intervals.meanKnownSpread(mean, n, sd, n - 1.0, level);
-			boolean onAnEdge = mean == targetLow || mean == targetHigh;
-			if (!onAnEdge && (target.contains(interval) || interval.isBelow(target.low()) || interval.isAbove(target.high()))) {
-				return OptionalInt.of(n);
+			return target.contains(interval) || interval.isBelow(target.low()) || interval.isAbove(target.high());
+		});
+	}
+
+	/**
+	 * The smallest number that settles something, found by halving.
+	 *
+	 * @param from    the smallest that may be tried
+	 * @param to      the largest that may be tried, not below {@code from}
+	 * @param settles whether a number settles it; once it does, every larger one must too
+	 * @return empty when not even the largest does
+	 */
+	public static OptionalInt first(int from, int to, IntPredicate settles) {
+		if (!settles.test(to)) {
+			return OptionalInt.empty();
+		}
+		int no = from - 1;
+		int yes = to;
+		while (yes - no > 1) {
+			int middle = (no + yes) >>> 1;
+			if (settles.test(middle)) {
+				yes = middle;
+			} else {
+				no = middle;
 			}
 		}
-		return OptionalInt.empty();
+		return OptionalInt.of(yes);
 	}
 }

@@ -5,10 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 
 import org.eclipse.emf.ecore.EClass;
+import org.flexwright.core.Estimate;
 import org.flexwright.core.Source;
 import org.flexwright.core.calc.Calculation;
 import org.flexwright.core.calc.CalculationInfo;
@@ -19,7 +21,10 @@ import org.flexwright.core.find.FindingRule;
 import org.flexwright.core.find.RuleContext;
 import org.flexwright.core.process.StepKind;
 import org.flexwright.core.property.PropertyDef;
+import org.flexwright.core.property.PropertyEstimator;
 import org.flexwright.core.property.PropertySet;
+import org.flexwright.model.MaterialGrade;
+import org.flexwright.model.ModelFactory;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.quantity.QuantityKind;
 import org.junit.jupiter.api.Test;
@@ -125,6 +130,16 @@ class RegistriesTest {
         assertEquals(List.of(), registries.failures());
     }
 
+    record WrongDefault(@Field(help = "x", def = "-1", min = 0) double x) {
+    }
+
+    @Test
+    void aCalculationWhoseOwnDefaultIsNotAcceptedIsLeftOut() {
+        Registries registries = of(List.of(calculation("a.wrong", WrongDefault.class)), List.of(), List.of(), List.of());
+        assertEquals(List.of(), registries.calculations());
+        assertTrue(registries.failures().get(0).why().contains("X must be at least 0; got -1."), registries.failures().toString());
+    }
+
     @Test
     void theSecondOwnerOfAnIdIsLeftOutAndNamed() {
         Kind first = new Kind("x.same", null);
@@ -156,6 +171,25 @@ class RegistriesTest {
                 List.of(() -> List.of(property("t.a", "Zeta"), property("t.b", "Alpha")), () -> List.of(property("t.a", "Other"))));
         assertEquals(List.of("Alpha", "Zeta"), registries.properties().all().stream().map(PropertyDef::title).toList());
         assertEquals(1, registries.failures().size());
+    }
+
+    @Test
+    void anEstimatorThatBreaksOffHasNothingToSayAndIsNamed() {
+        PropertyEstimator broken = new PropertyEstimator() {
+            @Override
+            public Rank rank() {
+                return Rank.MODEL;
+            }
+
+            @Override
+            public Optional<Estimate> estimate(PropertyDef property, MaterialGrade grade) {
+                throw new IllegalStateException("no table");
+            }
+        };
+        Registries registries = new Registries(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(broken));
+        assertEquals(List.of(), registries.failures());
+        assertTrue(registries.estimates().estimate(property("t.a", "Force"), ModelFactory.eINSTANCE.createMaterialGrade(), null).isEmpty());
+        assertEquals("It broke off while estimating Force: no table", registries.failures().get(0).why());
     }
 
     @Test

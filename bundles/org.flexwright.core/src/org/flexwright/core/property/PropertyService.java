@@ -20,8 +20,8 @@ public final class PropertyService {
     private final List<PropertyEstimator> estimators;
 
     /** A service that asks these when nothing was measured and no sheet says anything. */
-    public PropertyService(List<PropertyEstimator> estimators) {
-        this.estimators = estimators.stream().sorted(Comparator.comparing(PropertyEstimator::rank)).toList();
+    public PropertyService(List<? extends PropertyEstimator> estimators) {
+        this.estimators = estimators.stream().<PropertyEstimator>map(e -> e).sorted(Comparator.comparing(PropertyEstimator::rank)).toList();
     }
 
     /** The best evidence; empty when there is none at all. {@code lot} may be null. */

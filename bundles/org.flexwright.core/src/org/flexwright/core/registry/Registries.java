@@ -12,7 +12,9 @@ import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EPackage;
 import org.flexwright.core.calc.Calculation;
 import org.flexwright.core.calc.CalculationRunner;
+import org.flexwright.core.field.FieldDescriptor;
 import org.flexwright.core.field.FieldDescriptors;
+import org.flexwright.core.field.FieldInput;
 import org.flexwright.core.find.FindingRule;
 import org.flexwright.core.find.FindingService;
 import org.flexwright.core.process.HazardPrompt;
@@ -46,6 +48,7 @@ public final class Registries {
     private final Map<String, ProcessKind> processKinds;
     private final Map<String, FindingRule> rules;
     private final PropertyCatalogue properties;
+    private final List<GuardedEstimator> estimators;
     private final PropertyService estimates;
     private final List<DetailsPackage> packages;
     private final List<Failure> failures;
@@ -72,11 +75,9 @@ public final class Registries {
         this.processKinds = intake.byId(processKinds, ProcessKind::id, Registries::probe);
         this.rules = intake.byId(rules, FindingRule::id, Registries::probe);
         this.properties = catalogue(intake, propertySets);
-        List<PropertyEstimator> working = new ArrayList<>();
-        estimators.forEach(e -> intake.guarded(e, () -> {
-            Objects.requireNonNull(e.rank(), "rank");
-            working.add(e);
-        }));
+        List<GuardedEstimator> working = new ArrayList<>();
+        estimators.forEach(e -> intake.guarded(e, () -> working.add(new GuardedEstimator(e, Objects.requireNonNull(e.rank(), "rank")))));
+        this.estimators = List.copyOf(working);
         this.estimates = new PropertyService(working);
         this.packages = packages(this.stepKinds.values());
         this.failures = List.copyOf(intake.failures());
@@ -102,8 +103,12 @@ public final class Registries {
     }
 
     private static void probe(Calculation<?, ?> calculation) {
-        CalculationRunner.inputs(calculation);
         CalculationRunner.results(calculation);
+        for (FieldDescriptor input : CalculationRunner.inputs(calculation)) {
+            if (!input.def().isEmpty() && input.read(input.def()) instanceof FieldInput.Rejected rejected) {
+                throw new IllegalArgumentException(rejected.sentence());
+            }
+        }
     }
 
     private static void probe(StepKind kind) {
@@ -226,6 +231,7 @@ public final class Registries {
     /** What could not be taken in or did not start, and why. */
     public List<Failure> failures() {
         List<Failure> all = new ArrayList<>(failures);
+        estimators.forEach(e -> e.failure().ifPresent(all::add));
         notStarted.forEach(source -> all.addAll(source.now()));
         return List.copyOf(all);
     }

@@ -111,12 +111,8 @@ final class MeanVerdict {
         }
 
         private OptionalInt withKnown(double mean, Interval limits) {
-            for (int n = 1; n <= MOST_PARTS; n++) {
-                if (place(interval(mean, n), limits) != Verdict.CANNOT_TELL) {
-                    return OptionalInt.of(n);
-                }
-            }
-            return OptionalInt.empty();
+            boolean onAnEdge = mean == limits.low() || mean == limits.high();
+            return onAnEdge ? OptionalInt.empty() : MoreParts.first(1, MOST_PARTS, n -> place(interval(mean, n), limits) != Verdict.CANNOT_TELL);
         }
     }
 

@@ -8,6 +8,7 @@ import org.flexwright.core.field.FieldText;
 import org.flexwright.model.TargetRule;
 import org.flexwright.numerics.Interval;
 import org.flexwright.numerics.Intervals;
+import org.flexwright.numerics.MoreParts;
 
 /**
  * The rule for yes and no. A part did it when any of its readings says so where it must never be, and when all of them do where it must
@@ -75,15 +76,11 @@ final class ShareVerdict {
         return wrong.high() <= allowed ? Verdict.IN : wrong.low() > allowed ? outside : Verdict.CANNOT_TELL;
     }
 
-    /** Parts needed beyond n if the share seen so far went on. */
+    /** About how many parts beyond n would settle it if the share seen so far went on; whole parts make it a little uneven. */
     private static OptionalInt more(double share, int n, double allowed, Verdict outside) {
-        for (int all = n + 1; all <= MOST_PARTS; all++) {
-            int k = (int) Math.round(share * all);
-            if (place(Intervals.clopperPearson(k, all, Verdicts.LEVEL), allowed, outside) != Verdict.CANNOT_TELL) {
-                return OptionalInt.of(all - n);
-            }
-        }
-        return OptionalInt.empty();
+        OptionalInt all = MoreParts.first(n + 1, MOST_PARTS,
+                parts -> place(Intervals.clopperPearson((int) Math.round(share * parts), parts, Verdicts.LEVEL), allowed, outside) != Verdict.CANNOT_TELL);
+        return all.isPresent() ? OptionalInt.of(all.getAsInt() - n) : OptionalInt.empty();
     }
 
     private static String share(Interval share) {
