@@ -36,6 +36,6 @@ public final class EmptyState extends Composite {
 
     @Override
     public boolean setFocus() {
-        return button != null && button.setFocus();
+        return button != null && !button.isDisposed() && button.setFocus();
     }
 }

@@ -294,6 +294,6 @@ public final class FieldControl extends Composite {
 
     @Override
     public boolean setFocus() {
-        return input().setFocus();
+        return !input().isDisposed() && input().setFocus(); // also asked while the form is being disposed of
     }
 }

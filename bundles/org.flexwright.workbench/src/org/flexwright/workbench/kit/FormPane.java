@@ -94,6 +94,6 @@ public final class FormPane extends Composite {
 
     @Override
     public boolean setFocus() {
-        return !controls.isEmpty() && controls.get(0).setFocus();
+        return !controls.isEmpty() && !controls.get(0).isDisposed() && controls.get(0).setFocus();
     }
 }

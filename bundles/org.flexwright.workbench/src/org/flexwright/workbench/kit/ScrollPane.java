@@ -42,6 +42,11 @@ public final class ScrollPane extends Composite {
         return body;
     }
 
+    /** Scrolls until a control of the page is in sight. */
+    public void reveal(Control control) {
+        scroller.showControl(control);
+    }
+
     /** Computes the height again; call it after adding, hiding or lengthening something. */
     public void reflow() {
         if (reflowing || scroller.isDisposed()) {

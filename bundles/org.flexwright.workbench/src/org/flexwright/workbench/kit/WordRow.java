@@ -75,7 +75,7 @@ public final class WordRow extends Composite {
 
     @Override
     public boolean setFocus() {
-        return words.stream().filter(w -> w.id.equals(selected)).findFirst().map(Word::setFocus).orElse(false);
+        return words.stream().filter(w -> !w.isDisposed() && w.id.equals(selected)).findFirst().map(Word::setFocus).orElse(false);
     }
 
     private void choose(String id) {

@@ -225,6 +225,6 @@ final class ReadingDesk extends Composite {
 
     @Override
     public boolean setFocus() {
-        return field.setFocus();
+        return !field.isDisposed() && field.setFocus();
     }
 }

@@ -22,6 +22,7 @@ import org.flexwright.model.Specimen;
 import org.flexwright.model.Target;
 import org.flexwright.model.TargetSheet;
 import org.flexwright.model.Trial;
+import org.flexwright.workbench.pages.common.Properties;
 
 /**
  * What is to be read: a property under conditions, on which pieces, with which gauge, how often.
@@ -93,27 +94,9 @@ record ReadingPlan(PropertyDef property, PropertyKey key, Instrument instrument,
             return;
         }
         catalogue.find(key.getProperty()).ifPresent(property -> {
-            String words = property.title() + conditions(key, property);
+            String words = Properties.words(key, catalogue);
             whats.putIfAbsent(words, new What(before + words, property, EcoreUtil.copy(key)));
         });
-    }
-
-    /** The conditions that matter, in words after a comma each. */
-    static String conditions(PropertyKey key, PropertyDef property) {
-        StringBuilder words = new StringBuilder();
-        if (property.comparedBy().contains(PropertyDef.Condition.SPOT)) {
-            words.append(name(key.getSpot()));
-        }
-        if (property.comparedBy().contains(PropertyDef.Condition.SUPPORT)) {
-            words.append(name(key.getSupport()));
-        }
-        if (property.comparedBy().contains(PropertyDef.Condition.DWELL) && key.getDwell() != null) {
-            words.append(", ").append(org.flexwright.core.field.FieldText.digits(key.getDwell())).append(" s");
-        }
-        if (property.comparedBy().contains(PropertyDef.Condition.PIECE) && key.getPieceKind() != PieceKind.PART) {
-            words.append(", ").append(key.getPieceKind().getLiteral().replace('_', ' '));
-        }
-        return words.toString();
     }
 
     /** Where work most likely goes on: what was read last in the session, else the first thing there is. */

@@ -34,6 +34,7 @@ import org.flexwright.workbench.kit.Spacing;
 import org.flexwright.workbench.kit.Type.Role;
 import org.flexwright.workbench.pages.PageContext;
 import org.flexwright.workbench.pages.common.PickBox;
+import org.flexwright.workbench.pages.common.Properties;
 
 /** Says what is read, on which pieces, with which gauge. */
 final class ReadingSetup extends Composite {
@@ -144,9 +145,9 @@ final class ReadingSetup extends Composite {
         property = chosen.property();
         key = EcoreUtil.copy(chosen.key());
         List<ReadingPlan.What> all = ReadingPlan.whats(project(), context.registries().properties());
-        String words = chosen.words();
-        what.show(all, all.stream().filter(w -> w.words().equals(words) || w.property().equals(property) && w.words().endsWith(property.title()
-                + ReadingPlan.conditions(key, property))).findFirst().orElse(null));
+        String words = Properties.words(key, context.registries().properties());
+        what.show(all, all.stream().filter(w -> w.words().equals(chosen.words())).findFirst()
+                .or(() -> all.stream().filter(w -> w.words().endsWith(words)).findFirst()).orElse(null));
         List<Instrument> gauges = List.copyOf(session.getInstruments().isEmpty() ? project().getInstruments() : session.getInstruments());
         gauge.show(gauges, likelyGauge(gauges));
         refresh();

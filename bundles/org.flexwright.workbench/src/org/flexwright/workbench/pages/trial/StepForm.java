@@ -110,6 +110,6 @@ final class StepForm extends Composite {
 
     @Override
     public boolean setFocus() {
-        return parts.stream().anyMatch(StepPart::takeFocus) || pane.setFocus();
+        return !pane.isDisposed() && pane.body().getChildren().length > 0 && (parts.stream().anyMatch(StepPart::takeFocus) || pane.setFocus());
     }
 }

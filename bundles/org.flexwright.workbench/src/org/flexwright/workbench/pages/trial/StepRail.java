@@ -79,7 +79,7 @@ final class StepRail extends Composite {
 
     @Override
     public boolean setFocus() {
-        return stops.stream().filter(stop -> stop.step == selected).findFirst().map(Stop::forceFocus).orElse(false);
+        return stops.stream().filter(stop -> !stop.isDisposed() && stop.step == selected).findFirst().map(Stop::forceFocus).orElse(false);
     }
 
     private void choose(Stop stop) {
