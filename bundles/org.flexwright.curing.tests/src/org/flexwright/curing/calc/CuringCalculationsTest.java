@@ -115,4 +115,34 @@ class CuringCalculationsTest {
     void theSlowSetIsNearlyDoneAfterADayAtSixtyDegrees() {
         assertEquals(87.29, value(run(new PublishedCureCalculation()), "conversion"), 0.005);
     }
+
+    @Test
+    void theFastSetIsSlowedBeyondHalfConversionAndTheFoamUsesItsWater() {
+        double plain = value(run(new PublishedCureCalculation(), "set", "fast-rigid", "temperature", "23.85 degC", "time", "603.81 s"), "conversion");
+        assertEquals(50, plain, 0.001);
+        double late = value(run(new PublishedCureCalculation(), "set", "fast-rigid", "temperature", "23.85 degC", "time", "6832.6 s"), "conversion");
+        assertEquals(85, late, 0.001);
+        assertEquals(6832.6 / 3600, value(run(new PublishedCureCalculation(), "set", "fast-rigid", "temperature", "23.85 degC"), "timeTo"), 0.0001);
+        CalculationResult foam = run(new PublishedCureCalculation(), "set", "foam", "temperature", "50 degC", "time", "60 s");
+        assertEquals(100 * (1 - Math.exp(-7.2832e-3 * 60)), value(foam, "water"), 0.01);
+        assertTrue(value(foam, "conversion") > 0 && value(foam, "conversion") < 100);
+    }
+
+    @Test
+    void aWarmCupFeelsThinUntilJustBeforeItGels() {
+        CalculationResult result = run(new ViscosityCalculation(), "constants", "set-1", "temperature", "23.85 degC", "rise", "142.42 K");
+        assertTrue(result.findings().stream().anyMatch(f -> f.message().text().contains("0.1383 Pa s at a conversion of 34.1 %")), result.findings().toString());
+    }
+
+    @Test
+    void earlyOnTheOneTermTablesAreWrongAndItSaysSo() {
+        assertTrue(run(new WarmUpCalculation(), "time", "1 min").findings().stream().anyMatch(f -> f.message().text().contains("one-term")));
+        assertTrue(run(new WarmUpCalculation(), "time", "60 min").findings().stream().noneMatch(f -> f.message().text().contains("one-term")));
+    }
+
+    @Test
+    void theFastestMomentIsKnownForSimpleOrdersOnly() {
+        assertEquals(40, value(run(new AutocatalyticCalculation()), "fastest"), 1e-9);
+        assertEquals(null, run(new AutocatalyticCalculation(), "n", "1.5").results().get("fastest").likely());
+    }
 }

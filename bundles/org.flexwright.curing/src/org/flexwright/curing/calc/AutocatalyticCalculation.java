@@ -35,7 +35,9 @@ public final class AutocatalyticCalculation implements Calculation<Autocatalytic
     public record Results(
             @Field(label = "Conversion", kind = QuantityKind.FRACTION, unit = "%", help = "After that time.") double conversion,
             @Field(label = "Time to the wanted conversion", kind = QuantityKind.DURATION, unit = "s", help = "At that temperature.") double timeTo,
-            @Field(label = "Rate now", kind = QuantityKind.RATE, unit = "1/s", help = "Conversion a second after that time.") double rate) {
+            @Field(label = "Rate now", kind = QuantityKind.RATE, unit = "1/s", help = "Conversion a second after that time.") double rate,
+            @Field(label = "Fastest at", kind = QuantityKind.FRACTION, unit = "%", optional = true, help = "Conversion of the highest rate; for m = n = 1 only.")
+            Double fastest) {
     }
 
     @Override
@@ -60,6 +62,7 @@ public final class AutocatalyticCalculation implements Calculation<Autocatalytic
         KamalSourour cure = new KamalSourour(in.k1(), in.k2(), in.m(), in.n());
         double horizon = cure.timeTo(0.9999);
         double conversion = in.time() >= horizon ? cure.conversion(horizon) : cure.conversion(in.time());
-        return Outcome.done(new Results(100 * conversion, cure.timeTo(in.wanted() / 100), cure.rate(conversion)), List.of(Say.OWN_CONSTANTS.note(Examples.TEST_RESIN)));
+        return Outcome.done(new Results(100 * conversion, cure.timeTo(in.wanted() / 100), cure.rate(conversion),
+                in.m() == 1 && in.n() == 1 ? Double.valueOf(100 * cure.fastest()) : null), List.of(Say.OWN_CONSTANTS.note(Examples.TEST_RESIN)));
     }
 }

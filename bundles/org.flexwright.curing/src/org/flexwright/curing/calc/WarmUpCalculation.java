@@ -1,5 +1,6 @@
 package org.flexwright.curing.calc;
 
+import java.util.ArrayList;
 import java.util.List;
 
 import org.flexwright.core.Figures;
@@ -8,6 +9,7 @@ import org.flexwright.core.calc.Calculation;
 import org.flexwright.core.calc.CalculationInfo;
 import org.flexwright.core.calc.Field;
 import org.flexwright.core.calc.Outcome;
+import org.flexwright.core.find.Remark;
 import org.flexwright.curing.formula.Body;
 import org.flexwright.quantity.QuantityKind;
 import org.osgi.service.component.annotations.Component;
@@ -16,6 +18,8 @@ import org.osgi.service.component.annotations.Component;
 @Component(service = Calculation.class)
 public final class WarmUpCalculation implements Calculation<WarmUpCalculation.Inputs, WarmUpCalculation.Results> {
 
+    private static final Source TABLES = Source.published("Yovanovich, one-term expressions: within 1 % only above Fo 0.18 to 0.24, abstract");
+    private static final double ONE_TERM = 0.2;
     private static final Source SERIES = Source.derived("Heat conduction: whole series, roots solved");
 
     /** Part and oven. */
@@ -91,8 +95,12 @@ public final class WarmUpCalculation implements Calculation<WarmUpCalculation.In
         double biot = in.transfer() * half / in.conductivity();
         double fourier = diffusivity * in.time() * 60 / (half * half);
         double timeTo = in.shape().fourierFor(biot, share) * half * half / diffusivity / 60;
-        return Outcome.done(new Results(biot, in.oven() - span * in.shape().left(biot, fourier, 0), in.oven() - span * in.shape().left(biot, fourier, 1), timeTo),
-                List.of(Say.WARM_DEMOULD.note(SERIES)));
+        List<Remark> remarks = new ArrayList<>(List.of(Say.WARM_DEMOULD.note(SERIES)));
+        if (fourier < ONE_TERM) {
+            double table = in.oven() - span * in.shape().oneTerm(biot, fourier, 0);
+            remarks.add(Say.WARM_ONE_TERM.note(TABLES, Figures.of(fourier, "", 2), Figures.of(table, "\u00b0C")));
+        }
+        return Outcome.done(new Results(biot, in.oven() - span * in.shape().left(biot, fourier, 0), in.oven() - span * in.shape().left(biot, fourier, 1), timeTo), remarks);
     }
 
     private static String celsius(double value) {

@@ -2,10 +2,16 @@ package org.flexwright.curing.formula;
 
 import java.util.List;
 
+import org.flexwright.numerics.Ode;
+
 /** Sets of constants from publications: worked examples for checking formulas, never the constants of somebody's own resin. */
 public final class PublishedSets {
 
     private static final double BOLTZMANN_BY_PLANCK = 1.380649e-23 / 6.62607015e-34;
+
+    private static final double FOAM_OH = 3400;
+    private static final double FOAM_WATER = 300;
+    private static final double FOAM_NCO = 4000;
 
     private PublishedSets() {
     }
@@ -34,6 +40,17 @@ public final class PublishedSets {
     /** Rate of water with isocyanate in the same foam, 1/s. */
     public static Arrhenius foamBlowing() {
         return new Arrhenius(1385, 32.66);
+    }
+
+    /**
+     * Conversion of hydroxyl and share of water used up in that foam after a time in s at a temperature in K: 3400, 300 and 4000 mol/m3 of
+     * OH, water and NCO.
+     */
+    public static double[] foam(double seconds, double kelvin) {
+        double gelling = foamGelling().atKelvin(kelvin) * FOAM_OH;
+        double blowing = foamBlowing().atKelvin(kelvin);
+        return Ode.integrate((t, y) -> new double[] { gelling * (1 - y[0]) * (FOAM_NCO / FOAM_OH - 2 * FOAM_WATER / FOAM_OH * y[1] - y[0]), blowing * (1 - y[1]) },
+                0, new double[] { 0, 0 }, seconds, 1e-10);
     }
 
     /** Rate of HTPB with IPDI, L/mol/s at a temperature in K (Kincal and Ozkar 1997): activation enthalpy 41.1 kJ/mol, entropy -198 J/mol/K. */

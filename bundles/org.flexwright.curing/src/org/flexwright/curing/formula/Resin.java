@@ -1,7 +1,9 @@
 package org.flexwright.curing.formula;
 
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 
+import org.flexwright.numerics.Ode;
 import org.flexwright.numerics.Quadrature;
 
 /**
@@ -28,7 +30,7 @@ public record Resin(Arrhenius rate, double order, double heat, double specificHe
      * @param factor of the conversion 0..1
      * @param kinks  conversions where its formula changes, rising
      */
-    public record Correction(java.util.function.DoubleUnaryOperator factor, List<Double> kinks) {
+    public record Correction(DoubleUnaryOperator factor, List<Double> kinks) {
         public Correction {
             kinks = List.copyOf(kinks);
         }
@@ -55,12 +57,17 @@ public record Resin(Arrhenius rate, double order, double heat, double specificHe
         return time(conversion, x -> 1 / rate(x, kelvin));
     }
 
+    /** Conversion after a time in s at one temperature in K. */
+    public double conversion(double seconds, double kelvin) {
+        return Ode.integrate((t, y) -> new double[] { rate(y[0], kelvin) }, 0, new double[] { 0 }, seconds, TIGHT)[0];
+    }
+
     /** Seconds to a conversion below 1 when no heat gets away, from a start in K. */
     public double adiabaticTime(double conversion, double startKelvin) {
         return time(conversion, x -> 1 / rate(x, startKelvin + adiabaticRise() * x));
     }
 
-    private double time(double conversion, java.util.function.DoubleUnaryOperator slowness) {
+    private double time(double conversion, DoubleUnaryOperator slowness) {
         double from = 0;
         double sum = 0;
         for (double kink : correction.kinks()) {

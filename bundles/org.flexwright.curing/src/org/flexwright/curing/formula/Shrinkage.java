@@ -11,11 +11,6 @@ public final class Shrinkage {
         return 1 - Math.cbrt(1 - volume);
     }
 
-    /** Volume shrinkage from linear shrinkage. */
-    public static double volume(double linear) {
-        return 1 - Math.pow(1 - linear, 3);
-    }
-
     /**
      * Cold size of the mould for a wanted size of the part in use, in the same unit.
      *

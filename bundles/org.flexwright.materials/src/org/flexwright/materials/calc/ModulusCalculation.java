@@ -52,6 +52,9 @@ public final class ModulusCalculation implements Calculation<ModulusCalculation.
             @Field(label = "Shear modulus", kind = QuantityKind.STRESS, unit = "MPa",
                     help = "A third of it, rubber hardly changing its volume; towards a quarter when filled.")
             Estimate shear,
+            @Field(label = "One point more", kind = QuantityKind.FRACTION, unit = "%", optional = true,
+                    help = "By how much Gent's modulus grows; empty for scale 00.")
+            Double perPoint,
             @Field(help = "The formulas one by one.") List<Model> models) {
     }
 
@@ -86,7 +89,7 @@ public final class ModulusCalculation implements Calculation<ModulusCalculation.
         }
         Estimate band = ModulusBand.of(s);
         List<Model> models = Arrays.stream(HardnessModel.values()).map(m -> new Model(m.title(), m.modulus(s), m.covers(s) ? "inside" : "outside")).toList();
-        return Outcome.done(new Results(band, band.times(1.0 / 3), models), remarks(in));
+        return Outcome.done(new Results(band, band.times(1.0 / 3), 100 * HardnessModel.perPoint(s), models), remarks(in));
     }
 
     private static List<Remark> remarks(Inputs in) {
@@ -117,6 +120,6 @@ public final class ModulusCalculation implements Calculation<ModulusCalculation.
         double low = Math.min(likely / BALL_FACTOR, BallGauge.modulus(s - ModulusBand.POINTS));
         double high = Math.max(likely * BALL_FACTOR, BallGauge.modulus(s + ModulusBand.POINTS));
         Estimate band = new Estimate(low, likely, high, HERTZ);
-        return Outcome.done(new Results(band, band.times(1.0 / 3), List.of(new Model("Hertz, ball of scale 00", likely, "rough"))), List.of(Say.MODULUS_BALL.caution(HERTZ)));
+        return Outcome.done(new Results(band, band.times(1.0 / 3), null, List.of(new Model("Hertz, ball of scale 00", likely, "rough"))), List.of(Say.MODULUS_BALL.caution(HERTZ)));
     }
 }

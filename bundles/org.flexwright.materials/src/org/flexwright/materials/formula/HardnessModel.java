@@ -10,7 +10,9 @@ public enum HardnessModel {
     GENT("Gent", 20, 80, Source.published("Gent 1958, IRI Trans. 34, 46")) {
         @Override
         public double modulus(double hardness) {
-            return FORCE * (PRELOAD + SPRING * hardness) / (PUNCH * (TRAVEL - TRAVEL / 100 * hardness));
+            double force = GRAM_FORCE * (PRELOAD + SPRING * hardness);
+            double depth = TRAVEL * (1 - hardness / 100);
+            return 3 * force / (8 * punchRadius() * depth);
         }
     },
     /** Qi, Joyce and Boyce 2003; logarithm to base ten. */
@@ -28,10 +30,11 @@ public enum HardnessModel {
         }
     };
 
-    private static final double FORCE = 0.0981;
+    /** N to a gram-force, as rounded in the formula. */
+    private static final double GRAM_FORCE = 0.00981;
     private static final double PRELOAD = 56;
     private static final double SPRING = 7.62336;
-    private static final double TRAVEL = 254;
+    private static final double TRAVEL = 2.54;
     private static final double PUNCH = 0.137505;
 
     private final String title;
@@ -77,11 +80,6 @@ public enum HardnessModel {
     /** Radius in mm of the flat punch E = 3F/(8 a h) that Gent's formula amounts to. */
     public static double punchRadius() {
         return PUNCH * 30 / 8;
-    }
-
-    /** Gent's constant from the radius of that punch in mm. */
-    public static double punchConstant(double radius) {
-        return radius * 8 / 30;
     }
 
     /** Relative change of Gent's modulus by one point of hardness. */

@@ -32,11 +32,6 @@ public final class RubberBlock {
         return diameter / (4 * thickness);
     }
 
-    /** Shape factor of a rectangular block. */
-    public static double blockShape(double length, double width, double thickness) {
-        return length * width / (2 * thickness * (length + width));
-    }
-
     /** Apparent compression modulus of a bonded block in MPa: E0 (1 + 2 k S^2). */
     public static double compression(Row row, double shape) {
         return row.e0() * (1 + 2 * row.k() * shape * shape);

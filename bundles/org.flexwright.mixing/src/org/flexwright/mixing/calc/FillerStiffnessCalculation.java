@@ -78,11 +78,14 @@ public final class FillerStiffnessCalculation implements Calculation<FillerStiff
         double high = Math.max(Math.max(spheres, rods), structured == null ? 0 : structured);
         Estimate band = new Estimate(Math.min(smallwood, rods), spheres, high, MODELS);
         return Outcome.done(new Results(band, smallwood, spheres, rods, structured, FillerStiffness.kriegerDougherty(in.phi(), in.packing())),
-                remarks(in.phi()));
+                remarks(in.phi(), in.oilAbsorption()));
     }
 
-    private static List<Remark> remarks(double phi) {
+    private static List<Remark> remarks(double phi, Double oilAbsorption) {
         List<Remark> remarks = new ArrayList<>();
+        if (oilAbsorption != null && oilAbsorption < FillerStiffness.structureThreshold()) {
+            remarks.add(Say.STIFFNESS_STRUCTURE.note(MODELS, Figures.of(FillerStiffness.structureThreshold(), "", 3)));
+        }
         if (phi > DILUTE) {
             remarks.add(Say.STIFFNESS_RANGE.note(MODELS, Figures.of(DILUTE, ""), "Smallwood"));
         }
