@@ -23,7 +23,8 @@ final class Product {
      */
     Product(String name, Path home) {
         String arch = System.getProperty("os.arch").equals("aarch64") ? "aarch64" : "x86_64";
-        this.folder = Path.of("..", "products", "target", "products", name, "linux", "gtk", arch).toAbsolutePath().normalize();
+        this.folder = Path.of("..", "products", "target", "products", name, "linux", "gtk", arch, "flexwright").toAbsolutePath()
+                .normalize();
         this.home = home;
     }
 
@@ -58,6 +59,8 @@ final class Product {
         Map<String, String> variables = builder.environment();
         variables.keySet().removeIf(name -> name.startsWith("XDG_") || name.startsWith("FLEXWRIGHT_"));
         variables.put("HOME", home.toString());
+        // one for all tests, or each would wait for the first start of an installation
+        variables.put("XDG_CACHE_HOME", Path.of("target", "cache").toAbsolutePath().toString());
         variables.put("FLEXWRIGHT_JAVA", Path.of(System.getProperty("java.home"), "bin", "java").toString());
         environment.forEach((name, value) -> {
             if (value.isEmpty()) {

@@ -38,7 +38,7 @@ class ProductTest {
 
     @Test
     void itRunsWithoutAHome() throws Exception {
-        assertVersion(product.run(Map.of("HOME", "", "TMPDIR", home.toString()), "--version"));
+        assertVersion(product.run(Map.of("HOME", "", "XDG_CACHE_HOME", "", "TMPDIR", home.toString()), "--version"));
     }
 
     @Test
@@ -52,6 +52,13 @@ class ProductTest {
         Product.Run run = product.run(Map.of("DISPLAY", "", "WAYLAND_DISPLAY", ""));
         assertEquals(2, run.status());
         assertEquals(1, run.err().lines().count(), run.err());
+    }
+
+    @Test
+    void aDisplayThatCannotBeOpenedIsSaidInOneSentence() throws Exception {
+        Product.Run run = product.run(Map.of("DISPLAY", ":987", "WAYLAND_DISPLAY", ""));
+        assertEquals(2, run.status(), run.err());
+        assertEquals(1, run.err().lines().filter(line -> line.contains("display")).count(), run.err());
     }
 
     @Test
