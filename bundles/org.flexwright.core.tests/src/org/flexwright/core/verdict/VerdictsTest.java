@@ -176,7 +176,8 @@ class VerdictsTest {
         Instrument gauge = ModelFactory.eINSTANCE.createInstrument();
         gauge.setResolution(6.0);
         Trial trial = parts(HARDNESS, 42, 42, 42);
-        assertEquals(0, judge(nominal(42, 3), HARDNESS, trial).interval().halfWidth());
+        // no gauge named: the step is the last digit written, 1/sqrt(12) * 4.302653/sqrt(3)
+        assertEquals(0.717109, judge(nominal(42, 3), HARDNESS, trial).interval().halfWidth(), 1e-5);
         trial.getParts().forEach(p -> p.getMeasurements().get(0).setInstrument(gauge));
         Judgement judged = judge(nominal(42, 3), HARDNESS, trial);
         // 6/sqrt(12) * 4.302653/sqrt(3)

@@ -1,5 +1,6 @@
 package org.flexwright.core.verdict;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalInt;
 
@@ -13,6 +14,7 @@ import org.flexwright.numerics.MoreParts;
 /** The rule for numbers. */
 final class MeanVerdict {
     private static final int MOST_PARTS = 1000;
+    private static final int MOST_DIGITS = 6;
 
     private MeanVerdict() {
     }
@@ -70,7 +72,10 @@ final class MeanVerdict {
     /** The spread that counts: the parts' own, unless one is known and the parts do not contradict it. */
     private static Spread spread(Case the, List<PartValue> parts, double[] values, KnownSpread known, List<Message> notes) {
         // Readings rounded to a step hide a spread of up to a step over the square root of 12: the spread is never taken to be less.
-        double least = the.resolution(parts) / Math.sqrt(12);
+        // Without a gauge the digits as written stand for its step.
+        double gauge = the.resolution(parts);
+        double step = gauge > 0 ? gauge : writtenStep(values);
+        double least = step / Math.sqrt(12);
         double own = values.length < 2 ? Double.NaN : Descriptive.standardDeviation(values).orElseThrow();
         if (known != null) {
             double sd = Math.max(known.sd(), least);
@@ -84,9 +89,20 @@ final class MeanVerdict {
             return null;
         }
         if (own < least) {
-            notes.add(Case.message("note.step", the.number(the.resolution(parts), 0)));
+            notes.add(Case.message(gauge > 0 ? "note.step" : "note.written", the.number(step, 0)));
         }
         return new Spread(Math.max(own, least), values.length - 1.0, false);
+    }
+
+    /** The largest of 1, 0.1, 0.01... of which all values are whole multiples; 0 when there is none down to a millionth. */
+    static double writtenStep(double[] values) {
+        for (int digits = 0; digits <= MOST_DIGITS; digits++) {
+            double scale = Math.pow(10, digits);
+            if (Arrays.stream(values).allMatch(v -> Math.abs(v * scale - Math.rint(v * scale)) < 1e-6)) {
+                return 1 / scale;
+            }
+        }
+        return 0;
     }
 
     /** Spread of the parts significantly above the known one: one-sided F test at 2.5 %. */
