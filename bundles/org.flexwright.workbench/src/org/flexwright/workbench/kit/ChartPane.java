@@ -5,6 +5,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
+import java.text.FieldPosition;
+import java.text.Format;
+import java.text.ParsePosition;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
@@ -62,7 +65,7 @@ public final class ChartPane extends Composite {
         chart = new Chart(this, SWT.NONE);
         kit.dress(chart, Ink.INK, Ink.PAPER, Role.BODY);
         kit.dress(chart.getPlotArea().getControl(), Ink.INK, Ink.PAPER, Role.BODY);
-        chart.getTitle().setVisible(false);
+        chart.getTitle().setText("\u00a0"); // room for the topmost figure at the axis
         chart.getPlotArea().addCustomPaintListener(painter(true, this::paintBands));
         chart.getPlotArea().addCustomPaintListener(painter(false, this::paintLevels));
         named("Plot");
@@ -161,12 +164,33 @@ public final class ChartPane extends Composite {
         }
         axis.getTitle().setText(model.title());
         boolean named = axis.getDirection() == IAxis.Direction.X && model.ticks().stream().anyMatch(ChartPane::isName);
-        if (named) {
-            axis.setCategorySeries(model.ticks().stream().map(Tick::label).toArray(String[]::new));
+        if (named) { // no category axis: that counts the points of each series on its own
+            axis.getTick().setFormat(new NamedPlaces(model.ticks()));
         }
-        axis.enableCategory(named);
-        if (!named) {
-            axis.setRange(new Range(model.min(), model.max()));
+        axis.setRange(new Range(model.min(), model.max()));
+    }
+
+    /** Prints a place on an axis by its name, and nothing between the places. */
+    private static final class NamedPlaces extends Format {
+        private static final long serialVersionUID = 1L;
+        private static final double NEAR = 1e-6;
+
+        private final transient List<Tick> ticks;
+
+        NamedPlaces(List<Tick> ticks) {
+            this.ticks = ticks;
+        }
+
+        @Override
+        public StringBuffer format(Object place, StringBuffer to, FieldPosition position) {
+            double at = ((Number) place).doubleValue();
+            return to.append(ticks.stream().filter(tick -> Math.abs(tick.value() - at) < NEAR).map(Tick::label).findFirst().orElse("\u00a0")); // the chart turns nothing into dots
+        }
+
+        @Override
+        public Object parseObject(String text, ParsePosition position) {
+            position.setIndex(Math.max(1, text.length()));
+            return ticks.stream().filter(tick -> tick.label().equals(text)).map(Tick::value).findFirst().orElse(0.0);
         }
     }
 

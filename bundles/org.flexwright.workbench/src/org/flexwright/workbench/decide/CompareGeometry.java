@@ -1,0 +1,91 @@
+package org.flexwright.workbench.decide;
+
+import java.util.List;
+
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
+import org.flexwright.core.view.Comparison;
+import org.flexwright.core.view.Comparison.Column;
+import org.flexwright.core.view.Comparison.Group;
+import org.flexwright.workbench.kit.Kit;
+import org.flexwright.workbench.kit.Type.Role;
+
+/**
+ * Where everything stands in the comparison, before scrolling.
+ *
+ * @param unit        a step of the grid
+ * @param line        height of a line of text
+ * @param left        width of the targets at the left
+ * @param columnWidth width of a trial
+ * @param groupHeight height of the routes' names, with what is unfolded below them
+ * @param headHeight  height of all headings above the cells
+ * @param rowHeight   height of a row
+ * @param factors     lines of differing factors
+ * @param rows        how many rows
+ * @param columns     how many columns
+ */
+record CompareGeometry(int unit, int line, int left, int columnWidth, int groupHeight, int headHeight, int rowHeight, int factors, int rows, int columns) {
+
+    private static final int LEFT_CHARS = 24;
+    private static final int COLUMN_CHARS = 26;
+    /** So many differing factors stand above a column; more are told by the tool tip. */
+    static final int MOST_FACTORS = 4;
+    private static final double STRIP = 6;
+
+    /** Measures an arrangement. */
+    static CompareGeometry of(Kit kit, CompareState state) {
+        Comparison shown = state.shown();
+        int unit = kit.grid().steps(1);
+        int line = kit.type().lineHeight(Role.BODY);
+        int factors = shown.columns().stream().mapToInt(c -> Math.min(MOST_FACTORS + 1, c.differing().size())).max().orElse(0);
+        int unfolded = shown.groups().stream().filter(g -> state.isUnfolded(g.route())).mapToInt(g -> Math.max(1, g.unchanged().size())).max().orElse(0);
+        int group = line * (1 + unfolded) + 3 * unit;
+        int head = group + line * (3 + factors) + 4 * unit;
+        int row = 2 * line + kit.grid().steps(STRIP) + 5 * unit;
+        return new CompareGeometry(unit, line, kit.type().chars(Role.BODY, LEFT_CHARS) + 6 * unit, kit.type().chars(Role.BODY, COLUMN_CHARS) + 4 * unit, group,
+                head, row, factors, shown.rows().size(), shown.columns().size());
+    }
+
+    int width() {
+        return left + columns * columnWidth;
+    }
+
+    int height() {
+        return headHeight + rows * rowHeight;
+    }
+
+    int x(int column) {
+        return left + column * columnWidth;
+    }
+
+    int y(int row) {
+        return headHeight + row * rowHeight;
+    }
+
+    /** A cell or heading as it stands before scrolling. */
+    Rectangle cell(int row, int column) {
+        int x = column < 0 ? 0 : x(column);
+        int y = row < 0 ? groupHeight : y(row);
+        return new Rectangle(x, y, column < 0 ? left : columnWidth, row < 0 ? headHeight - groupHeight : rowHeight);
+    }
+
+    /** Row and column at a place in the window; headings are -1, nothing is -2. The row of route names is -3 in {@code y}. */
+    Point at(int px, int py, int scrollX, int scrollY) {
+        int column = px < left ? -1 : (px + scrollX - left) / columnWidth;
+        int row = py < groupHeight ? -3 : py < headHeight ? -1 : (py + scrollY - headHeight) / rowHeight;
+        return new Point(column >= columns ? -2 : column, row >= rows ? -2 : row);
+    }
+
+    /** First and last column of a route. */
+    static int[] span(List<Column> columns, Group group) {
+        int first = -1;
+        int last = -1;
+        for (int i = 0; i < columns.size(); i++) {
+            if (!columns.get(i).reference() && columns.get(i).route().equals(group.route())) {
+                first = first < 0 ? i : first;
+                last = i;
+            }
+        }
+        return new int[] {first, last};
+    }
+}
