@@ -75,8 +75,8 @@ final class VatAndFilamentTrials {
                 "A harder family with a thinner wall: does it press as softly?");
         bench.set(trial, "filament.dry", "plannedTemperature", "50 degC", "plannedHours", "6 h", "actualTemperature", "50 degC", "actualHours", "6 h");
         bench.set(trial, "filament.print", "plannedSpeed", "12 mm/s", "actualSpeed", "4 mm/s", "nozzleDiameter", "0.4 mm", "layerHeight", "0.2 mm",
-                "lineWidth", "0.45 mm", "strandDiameter", "1.75 mm", "freeLength", "14 mm", "strandModulus", "12 MPa", "hoursOut", "5 h", "plannedMass",
-                "1.00 g", "actualMass", "0.89 g");
+                "lineWidth", "0.45 mm", "strandDiameter", "1.75 mm", "freeLength", "14 mm", "strandModulus", "12 MPa", "consistency", "5000",
+                "flowIndex", "0.5", "hoursOut", "5 h", "plannedMass", "1.00 g", "actualMass", "0.89 g");
         bench.use(trial, "filament.print", PartRole.SINGLE, story.strand, 5.0);
         story.acknowledge(trial, session, "filament.print");
         bench.done(trial, session);

@@ -127,7 +127,7 @@ public interface Drying extends EObject {
 	 * @return the value of the '<em>Softening</em>' attribute.
 	 * @see #setSoftening(Double)
 	 * @see org.flexwright.filament.data.FilamentDataPackage#getDrying_Softening()
-	 * @model annotation="urn:flexwright:field kind='TEMPERATURE' unit='degC' min='0' max='200' label='Stay below' help='Temperature at which turns of the strand stick together, from the sheet or own trial.'"
+	 * @model annotation="urn:flexwright:field kind='TEMPERATURE' unit='degC' min='0' max='200' label='Stay below' role='planned' help='Temperature at which turns of the strand stick together, from the sheet or own trial.'"
 	 * @generated
 	 */
 	Double getSoftening();
@@ -149,7 +149,7 @@ public interface Drying extends EObject {
 	 * @return the value of the '<em>Diffusivity</em>' attribute.
 	 * @see #setDiffusivity(Double)
 	 * @see org.flexwright.filament.data.FilamentDataPackage#getDrying_Diffusivity()
-	 * @model annotation="urn:flexwright:field kind='DIFFUSIVITY' unit='m2/s' min='0' max='1e-6' label='Diffusivity at 23 degC' help='Of water in the strand; left empty, a published spread is used.'"
+	 * @model annotation="urn:flexwright:field kind='DIFFUSIVITY' unit='m2/s' min='0' max='1e-6' label='Diffusivity at 23 degC' role='planned' help='Of water in the strand; left empty, a published spread is used.'"
 	 * @generated
 	 */
 	Double getDiffusivity();
@@ -171,7 +171,7 @@ public interface Drying extends EObject {
 	 * @return the value of the '<em>Activation Energy</em>' attribute.
 	 * @see #setActivationEnergy(Double)
 	 * @see org.flexwright.filament.data.FilamentDataPackage#getDrying_ActivationEnergy()
-	 * @model annotation="urn:flexwright:field kind='MOLAR_ENERGY' unit='kJ/mol' min='0' max='200' label='Activation energy' help='Of that diffusivity; left empty, a published value is used.'"
+	 * @model annotation="urn:flexwright:field kind='MOLAR_ENERGY' unit='kJ/mol' min='0' max='200' label='Activation energy' role='planned' help='Of that diffusivity; left empty, a published value is used.'"
 	 * @generated
 	 */
 	Double getActivationEnergy();
@@ -193,7 +193,7 @@ public interface Drying extends EObject {
 	 * @return the value of the '<em>Diffusion Source</em>' attribute.
 	 * @see #setDiffusionSource(String)
 	 * @see org.flexwright.filament.data.FilamentDataPackage#getDrying_DiffusionSource()
-	 * @model annotation="urn:flexwright:field label='Where both come from' help='Sheet, paper or own drying curve.'"
+	 * @model annotation="urn:flexwright:field label='Where both come from' role='planned' help='Sheet, paper or own drying curve.'"
 	 * @generated
 	 */
 	String getDiffusionSource();

@@ -268,7 +268,7 @@ public interface Printing extends EObject {
 	 * @return the value of the '<em>Strand Modulus</em>' attribute.
 	 * @see #setStrandModulus(Double)
 	 * @see org.flexwright.filament.data.FilamentDataPackage#getPrinting_StrandModulus()
-	 * @model annotation="urn:flexwright:field kind='STRESS' unit='MPa' min='0' max='5000' label='Strand modulus' help='At small strain, cold.'"
+	 * @model annotation="urn:flexwright:field kind='STRESS' unit='MPa' min='0' max='5000' label='Strand modulus' role='planned' help='At small strain, cold.'"
 	 * @generated
 	 */
 	Double getStrandModulus();
@@ -290,7 +290,7 @@ public interface Printing extends EObject {
 	 * @return the value of the '<em>Consistency</em>' attribute.
 	 * @see #setConsistency(Double)
 	 * @see org.flexwright.filament.data.FilamentDataPackage#getPrinting_Consistency()
-	 * @model annotation="urn:flexwright:field kind='NUMBER' min='0' max='1e7' label='Melt K (Pa s^n)' help='Power law of the melt at the nozzle temperature; the viscosity in Pa s when n is 1.'"
+	 * @model annotation="urn:flexwright:field kind='NUMBER' min='0' max='1e7' label='Melt K (Pa s^n)' role='planned' help='Power law of the melt at the nozzle temperature; the viscosity in Pa s when n is 1.'"
 	 * @generated
 	 */
 	Double getConsistency();
@@ -312,7 +312,7 @@ public interface Printing extends EObject {
 	 * @return the value of the '<em>Flow Index</em>' attribute.
 	 * @see #setFlowIndex(Double)
 	 * @see org.flexwright.filament.data.FilamentDataPackage#getPrinting_FlowIndex()
-	 * @model annotation="urn:flexwright:field kind='NUMBER' min='0.05' max='1.5' label='Melt n' help='Power law index of the melt; 1 for a plain liquid.'"
+	 * @model annotation="urn:flexwright:field kind='NUMBER' min='0.05' max='1.5' label='Melt n' role='planned' help='Power law index of the melt; 1 for a plain liquid.'"
 	 * @generated
 	 */
 	Double getFlowIndex();

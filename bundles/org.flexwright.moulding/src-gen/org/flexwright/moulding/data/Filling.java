@@ -112,7 +112,7 @@ public interface Filling extends EObject {
 	 * @return the value of the '<em>Working Minutes</em>' attribute.
 	 * @see #setWorkingMinutes(Double)
 	 * @see org.flexwright.moulding.data.MouldingDataPackage#getFilling_WorkingMinutes()
-	 * @model annotation="urn:flexwright:field kind='DURATION' unit='min' min='0' max='1440' label='Working time of the mix' help='Time in which the mix can still be poured, for this amount and temperature.'"
+	 * @model annotation="urn:flexwright:field kind='DURATION' unit='min' min='0' max='1440' label='Working time of the mix' role='planned' help='Time in which the mix can still be poured, for this amount and temperature.'"
 	 * @generated
 	 */
 	Double getWorkingMinutes();
@@ -134,7 +134,7 @@ public interface Filling extends EObject {
 	 * @return the value of the '<em>Working Definition</em>' attribute.
 	 * @see #setWorkingDefinition(String)
 	 * @see org.flexwright.moulding.data.MouldingDataPackage#getFilling_WorkingDefinition()
-	 * @model annotation="urn:flexwright:field label='Working time means' help='How the sheet defines it: amount, temperature, what has changed by then. Definitions differ.'"
+	 * @model annotation="urn:flexwright:field label='Working time means' role='planned' help='How the sheet defines it: amount, temperature, what has changed by then. Definitions differ.'"
 	 * @generated
 	 */
 	String getWorkingDefinition();
@@ -178,7 +178,7 @@ public interface Filling extends EObject {
 	 * @return the value of the '<em>Viscosity</em>' attribute.
 	 * @see #setViscosity(Double)
 	 * @see org.flexwright.moulding.data.MouldingDataPackage#getFilling_Viscosity()
-	 * @model annotation="urn:flexwright:field kind='VISCOSITY' unit='Pa s' min='0' max='10000' label='Viscosity, fresh' help='Of the mix right after mixing, at its temperature.'"
+	 * @model annotation="urn:flexwright:field kind='VISCOSITY' unit='Pa s' min='0' max='10000' label='Viscosity, fresh' role='planned' help='Of the mix right after mixing, at its temperature.'"
 	 * @generated
 	 */
 	Double getViscosity();

@@ -248,7 +248,7 @@ public interface Preparation extends EObject {
 	 * @return the value of the '<em>Casts Limit</em>' attribute.
 	 * @see #setCastsLimit(Integer)
 	 * @see org.flexwright.moulding.data.MouldingDataPackage#getPreparation_CastsLimit()
-	 * @model annotation="urn:flexwright:field min='1' max='1000000' label='Own limit of casts' help='After how many casts you want to look at the mould again.'"
+	 * @model annotation="urn:flexwright:field min='1' max='1000000' label='Own limit of casts' role='planned' help='After how many casts you want to look at the mould again.'"
 	 * @generated
 	 */
 	Integer getCastsLimit();

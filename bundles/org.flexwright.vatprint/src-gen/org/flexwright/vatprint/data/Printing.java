@@ -110,7 +110,7 @@ public interface Printing extends EObject {
 	 * @return the value of the '<em>Exposure For Layer</em>' attribute.
 	 * @see #setExposureForLayer(Double)
 	 * @see org.flexwright.vatprint.data.VatprintDataPackage#getPrinting_ExposureForLayer()
-	 * @model annotation="urn:flexwright:field kind='LENGTH' unit='um' min='5' max='500' label='Exposure is for layers of' help='The layer height for which that exposure was found; it does not hold for another one.'"
+	 * @model annotation="urn:flexwright:field kind='LENGTH' unit='um' min='5' max='500' label='Exposure is for layers of' role='planned' help='The layer height for which that exposure was found; it does not hold for another one.'"
 	 * @generated
 	 */
 	Double getExposureForLayer();
@@ -132,7 +132,7 @@ public interface Printing extends EObject {
 	 * @return the value of the '<em>Irradiance</em>' attribute.
 	 * @see #setIrradiance(Double)
 	 * @see org.flexwright.vatprint.data.VatprintDataPackage#getPrinting_Irradiance()
-	 * @model annotation="urn:flexwright:field kind='IRRADIANCE' unit='mW/cm2' min='0' max='1000' label='Irradiance' help='Read at the vat floor with a meter for the lamp\'s wavelength.'"
+	 * @model annotation="urn:flexwright:field kind='IRRADIANCE' unit='mW/cm2' min='0' max='1000' label='Irradiance' role='planned' help='Read at the vat floor with a meter for the lamp\'s wavelength.'"
 	 * @generated
 	 */
 	Double getIrradiance();
@@ -154,7 +154,7 @@ public interface Printing extends EObject {
 	 * @return the value of the '<em>Penetration Depth</em>' attribute.
 	 * @see #setPenetrationDepth(Double)
 	 * @see org.flexwright.vatprint.data.VatprintDataPackage#getPrinting_PenetrationDepth()
-	 * @model annotation="urn:flexwright:field kind='LENGTH' unit='um' min='1' max='5000' label='Penetration depth Dp' help='Slope of your own working curve.'"
+	 * @model annotation="urn:flexwright:field kind='LENGTH' unit='um' min='1' max='5000' label='Penetration depth Dp' role='planned' help='Slope of your own working curve.'"
 	 * @generated
 	 */
 	Double getPenetrationDepth();
@@ -176,7 +176,7 @@ public interface Printing extends EObject {
 	 * @return the value of the '<em>Critical Dose</em>' attribute.
 	 * @see #setCriticalDose(Double)
 	 * @see org.flexwright.vatprint.data.VatprintDataPackage#getPrinting_CriticalDose()
-	 * @model annotation="urn:flexwright:field kind='DOSE' unit='mJ/cm2' min='0' max='10000' label='Critical dose Ec' help='Where your own working curve meets zero depth.'"
+	 * @model annotation="urn:flexwright:field kind='DOSE' unit='mJ/cm2' min='0' max='10000' label='Critical dose Ec' role='planned' help='Where your own working curve meets zero depth.'"
 	 * @generated
 	 */
 	Double getCriticalDose();

@@ -564,6 +564,7 @@ public class FilamentDataPackageImpl extends EPackageImpl implements FilamentDat
 			   "min", "0",
 			   "max", "200",
 			   "label", "Stay below",
+			   "role", "planned",
 			   "help", "Temperature at which turns of the strand stick together, from the sheet or own trial."
 		   });
 		addAnnotation
@@ -575,6 +576,7 @@ public class FilamentDataPackageImpl extends EPackageImpl implements FilamentDat
 			   "min", "0",
 			   "max", "1e-6",
 			   "label", "Diffusivity at 23 degC",
+			   "role", "planned",
 			   "help", "Of water in the strand; left empty, a published spread is used."
 		   });
 		addAnnotation
@@ -586,6 +588,7 @@ public class FilamentDataPackageImpl extends EPackageImpl implements FilamentDat
 			   "min", "0",
 			   "max", "200",
 			   "label", "Activation energy",
+			   "role", "planned",
 			   "help", "Of that diffusivity; left empty, a published value is used."
 		   });
 		addAnnotation
@@ -593,6 +596,7 @@ public class FilamentDataPackageImpl extends EPackageImpl implements FilamentDat
 		   source,
 		   new String[] {
 			   "label", "Where both come from",
+			   "role", "planned",
 			   "help", "Sheet, paper or own drying curve."
 		   });
 		addAnnotation
@@ -728,6 +732,7 @@ public class FilamentDataPackageImpl extends EPackageImpl implements FilamentDat
 			   "min", "0",
 			   "max", "5000",
 			   "label", "Strand modulus",
+			   "role", "planned",
 			   "help", "At small strain, cold."
 		   });
 		addAnnotation
@@ -738,6 +743,7 @@ public class FilamentDataPackageImpl extends EPackageImpl implements FilamentDat
 			   "min", "0",
 			   "max", "1e7",
 			   "label", "Melt K (Pa s^n)",
+			   "role", "planned",
 			   "help", "Power law of the melt at the nozzle temperature; the viscosity in Pa s when n is 1."
 		   });
 		addAnnotation
@@ -748,6 +754,7 @@ public class FilamentDataPackageImpl extends EPackageImpl implements FilamentDat
 			   "min", "0.05",
 			   "max", "1.5",
 			   "label", "Melt n",
+			   "role", "planned",
 			   "help", "Power law index of the melt; 1 for a plain liquid."
 		   });
 		addAnnotation

@@ -651,6 +651,7 @@ public class MouldingDataPackageImpl extends EPackageImpl implements MouldingDat
 			   "min", "1",
 			   "max", "1000000",
 			   "label", "Own limit of casts",
+			   "role", "planned",
 			   "help", "After how many casts you want to look at the mould again."
 		   });
 		addAnnotation
@@ -696,6 +697,7 @@ public class MouldingDataPackageImpl extends EPackageImpl implements MouldingDat
 			   "min", "0",
 			   "max", "1440",
 			   "label", "Working time of the mix",
+			   "role", "planned",
 			   "help", "Time in which the mix can still be poured, for this amount and temperature."
 		   });
 		addAnnotation
@@ -703,6 +705,7 @@ public class MouldingDataPackageImpl extends EPackageImpl implements MouldingDat
 		   source,
 		   new String[] {
 			   "label", "Working time means",
+			   "role", "planned",
 			   "help", "How the sheet defines it: amount, temperature, what has changed by then. Definitions differ."
 		   });
 		addAnnotation
@@ -726,6 +729,7 @@ public class MouldingDataPackageImpl extends EPackageImpl implements MouldingDat
 			   "min", "0",
 			   "max", "10000",
 			   "label", "Viscosity, fresh",
+			   "role", "planned",
 			   "help", "Of the mix right after mixing, at its temperature."
 		   });
 		addAnnotation

@@ -652,6 +652,7 @@ public class VatprintDataPackageImpl extends EPackageImpl implements VatprintDat
 			   "min", "5",
 			   "max", "500",
 			   "label", "Exposure is for layers of",
+			   "role", "planned",
 			   "help", "The layer height for which that exposure was found; it does not hold for another one."
 		   });
 		addAnnotation
@@ -663,6 +664,7 @@ public class VatprintDataPackageImpl extends EPackageImpl implements VatprintDat
 			   "min", "0",
 			   "max", "1000",
 			   "label", "Irradiance",
+			   "role", "planned",
 			   "help", "Read at the vat floor with a meter for the lamp\'s wavelength."
 		   });
 		addAnnotation
@@ -674,6 +676,7 @@ public class VatprintDataPackageImpl extends EPackageImpl implements VatprintDat
 			   "min", "1",
 			   "max", "5000",
 			   "label", "Penetration depth Dp",
+			   "role", "planned",
 			   "help", "Slope of your own working curve."
 		   });
 		addAnnotation
@@ -685,6 +688,7 @@ public class VatprintDataPackageImpl extends EPackageImpl implements VatprintDat
 			   "min", "0",
 			   "max", "10000",
 			   "label", "Critical dose Ec",
+			   "role", "planned",
 			   "help", "Where your own working curve meets zero depth."
 		   });
 		addAnnotation

@@ -88,6 +88,11 @@ class FourthProcessTest {
         assertEquals(details, details());
         assertTrue(run(onProject("project", "check")).contains("the wet film will run."));
         assertTrue(run(onProject("trial", "prompts", "T01")).contains("latex"));
+        Path report = home.resolve("cover.html");
+        run(onProject("report", "--out", report.toString()));
+        String page = Files.readString(report);
+        assertTrue(page.contains("Withdrawal speed") && page.contains("15 mm/s") && page.contains("the wet film will run."), page);
+        assertFalse(page.contains("absent"), page);
     }
 
     /** What the plugin wrote into the file, byte for byte. */
