@@ -11,8 +11,6 @@ import org.eclipse.ui.statushandlers.AbstractStatusHandler;
 import org.eclipse.ui.statushandlers.StatusAdapter;
 import org.eclipse.ui.statushandlers.StatusManager;
 import org.flexwright.workbench.project.Trouble;
-import org.flexwright.workbench.settings.Settings;
-import org.flexwright.workbench.settings.Themes;
 
 /** Sets up the workbench: first stage, look, and how troubles are told. */
 final class ShellAdvisor extends WorkbenchAdvisor {
@@ -44,12 +42,6 @@ final class ShellAdvisor extends WorkbenchAdvisor {
     @Override
     public String getMainPreferencePageId() {
         return "org.flexwright.workbench.settings";
-    }
-
-    @Override
-    public void preStartup() {
-        var workbench = getWorkbenchConfigurer().getWorkbench();
-        Themes.apply(workbench, workbench.getService(Settings.class).theme());
     }
 
     @Override

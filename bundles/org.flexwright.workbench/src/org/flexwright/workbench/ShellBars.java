@@ -4,6 +4,7 @@ import java.util.Set;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.jface.action.ContributionItem;
+import org.eclipse.jface.action.ICoolBarManager;
 import org.eclipse.jface.action.IStatusLineManager;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
@@ -26,6 +27,11 @@ final class ShellBars extends ActionBarAdvisor {
     }
 
     @Override
+    protected void fillCoolBar(ICoolBarManager coolBar) {
+        coolBar.setLockLayout(true); // four words are nothing to drag about
+    }
+
+    @Override
     protected void fillStatusLine(IStatusLineManager statusLine) {
         statusLine.add(new ProjectLine(getActionBarConfigurer().getWindowConfigurer().getWindow()));
     }
@@ -42,7 +48,7 @@ final class ShellBars extends ActionBarAdvisor {
         @Override
         public void fill(Composite parent) {
             Kit kit = window.getService(Kit.class);
-            label = new Label(parent, SWT.NONE);
+            label = new Label(parent, SWT.RIGHT);
             kit.dress(label, Ink.QUIET, null, Role.BODY);
             ProjectService projects = window.getService(ProjectService.class);
             projects.addListener(this);
@@ -76,7 +82,7 @@ final class ShellBars extends ActionBarAdvisor {
             }
             String words = window.getService(ProjectService.class).session().map(ProjectLine::words).orElse("No project is open");
             if (!words.equals(label.getText())) {
-                label.setText(Kit.plain(words));
+                label.setText(Kit.plain(words) + "   "); // keeps off the window's edge
                 Kit.name(label, words);
                 label.getParent().layout();
             }

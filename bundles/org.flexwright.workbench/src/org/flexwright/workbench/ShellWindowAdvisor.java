@@ -4,6 +4,7 @@ import java.util.Set;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.application.ActionBarAdvisor;
 import org.eclipse.ui.application.IActionBarConfigurer;
@@ -15,6 +16,8 @@ import org.flexwright.workbench.project.Names;
 import org.flexwright.workbench.project.ProjectListener;
 import org.flexwright.workbench.project.ProjectService;
 import org.flexwright.workbench.project.Trouble;
+import org.flexwright.workbench.settings.Settings;
+import org.flexwright.workbench.settings.Themes;
 import org.flexwright.workbench.start.StartEditor;
 
 /** Sets up one window: its bars, its title, and what it opens with. */
@@ -37,6 +40,8 @@ final class ShellWindowAdvisor extends WorkbenchWindowAdvisor {
     @Override
     public void preWindowOpen() {
         IWorkbenchWindowConfigurer configurer = getWindowConfigurer();
+        IWorkbench workbench = configurer.getWindow().getWorkbench();
+        Themes.apply(workbench, workbench.getService(Settings.class).theme());
         configurer.setInitialSize(new Point(1280, 800));
         configurer.setShowMenuBar(true);
         configurer.setShowCoolBar(true);

@@ -201,7 +201,8 @@ public final class FieldControl extends Composite {
 
     private void showNote() {
         String words = FieldTexts.echo(field, binding.text(), binding.understood());
-        if (words.isEmpty() && !binding.text().isEmpty()) {
+        boolean number = field.type() == FieldType.QUANTITY || field.type() == FieldType.INTEGER;
+        if (number && words.isEmpty() && !binding.text().isEmpty()) {
             words = binding.origin();
         }
         if (!words.equals(note.getText())) {

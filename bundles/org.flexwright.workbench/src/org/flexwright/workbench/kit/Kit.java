@@ -136,7 +136,7 @@ public final class Kit {
     public Text field(Composite parent, String name, int style) {
         Text text = new Text(parent, SWT.BORDER | style);
         name(text, name);
-        return dress(text, Ink.INK, Ink.PAPER, Role.BODY);
+        return dress(text, Ink.INK, Ink.FIELD, Role.BODY);
     }
 
     /** A hairline across its parent. */

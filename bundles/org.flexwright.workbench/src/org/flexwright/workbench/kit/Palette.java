@@ -17,12 +17,14 @@ import org.eclipse.swt.widgets.Display;
  */
 public final class Palette {
 
-    /** Names of colours. Text on {@link #PAPER} or {@link #PANEL} in any of the text colours has a contrast of at least 4.5 : 1. */
+    /** Names of colours. Text on {@link #PAPER}, {@link #PANEL} or {@link #FIELD} in any of the text colours has a contrast of at least 4.5 : 1. */
     public enum Ink {
         /** Ground. */
         PAPER,
         /** Secondary ground. */
         PANEL,
+        /** Ground of fields that are typed in. */
+        FIELD,
         /** Hairlines; never text. */
         LINE,
         /** Text. */

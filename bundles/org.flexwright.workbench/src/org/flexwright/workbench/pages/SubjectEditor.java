@@ -27,6 +27,7 @@ import org.flexwright.workbench.kit.Grid;
 import org.flexwright.workbench.kit.Kit;
 import org.flexwright.workbench.kit.Palette.Ink;
 import org.flexwright.workbench.kit.Spacing;
+import org.flexwright.workbench.kit.Type.Role;
 import org.flexwright.workbench.kit.WordRow;
 import org.flexwright.workbench.project.Names;
 import org.flexwright.workbench.project.ProjectListener;
@@ -68,15 +69,16 @@ public final class SubjectEditor extends EditorPart {
     @Override
     public void createPartControl(Composite parent) {
         root = kit.pane(parent, 1, Spacing.NONE);
-        Composite head = kit.pane(root, 1, new Spacing(6, 3, 0, 1));
+        Composite head = kit.pane(root, 2, new Spacing(6, 3, 2, 1));
         head.setLayoutData(Grid.wide());
-        heading = kit.heading(head, headline());
+        kit.label(head, Names.kind(subject), Ink.QUIET, Role.HEADING);
+        heading = kit.heading(head, Names.of(subject));
         heading.setLayoutData(Grid.wide());
         if (providers.size() > 1) {
             words = new WordRow(head, kit, "Pages", Ink.PAPER);
             providers.forEach(p -> words.add(p.id(), p.title(), p.title()));
             words.whenChosen(this::showPage);
-            GridData left = Grid.wide();
+            GridData left = Grid.wide(2);
             left.horizontalIndent = -kit.grid().gap();
             words.setLayoutData(left);
         }
@@ -86,10 +88,6 @@ public final class SubjectEditor extends EditorPart {
         stack.setLayoutData(Grid.fill());
         projects.addListener(watcher);
         showPage(first().id());
-    }
-
-    private String headline() {
-        return Names.kind(subject) + "  " + Names.of(subject);
     }
 
     /** The page that belongs to the present stage, or the leftmost. */
@@ -224,7 +222,7 @@ public final class SubjectEditor extends EditorPart {
             }
             setPartName(Names.tab(subject));
             setTitleToolTip(Names.of(subject));
-            heading.setText(Kit.plain(headline()));
+            heading.setText(Kit.plain(Names.of(subject)));
             made.values().forEach(page -> page.changed(touched));
             markDirty();
         }

@@ -14,7 +14,7 @@ import org.flexwright.model.TargetSheet;
 /** Short names of things, for trees, tabs and tables. */
 public final class Names {
 
-    private static final List<String> LEADING = List.of("code", "title", "name", "text", "caption", "fileName", "property", "kind");
+    private static final List<String> LEADING = List.of("code", "title", "name", "text", "caption", "fileName", "property");
 
     private Names() {
     }
@@ -37,6 +37,9 @@ public final class Names {
                 words.add(value);
             }
         }
+        if (words.isEmpty() && filled(text(object, "kind"))) {
+            words.add(text(object, "kind"));
+        }
         return words.isEmpty() ? kind(object) + " without a name" : String.join("  ", words);
     }
 
@@ -51,6 +54,15 @@ public final class Names {
         }
         String name = of(object);
         return name.length() <= 28 ? name : name.substring(0, 27).strip() + "…";
+    }
+
+    /** Where a thing is, for a table: the thing of the project it belongs to, then its own name. */
+    public static String where(EObject object) {
+        EObject top = object;
+        while (top.eContainer() != null && !(top.eContainer() instanceof Project)) {
+            top = top.eContainer();
+        }
+        return top == object ? tab(object) : tab(top) + "  " + of(object);
     }
 
     /** What kind of thing it is, in words. */

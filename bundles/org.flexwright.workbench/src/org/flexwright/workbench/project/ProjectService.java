@@ -22,6 +22,7 @@ import org.flexwright.core.session.Edit;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.session.ProjectStore;
 import org.flexwright.core.session.SessionListener;
+import org.flexwright.core.view.Comparison;
 import org.flexwright.model.Identified;
 import org.flexwright.model.Project;
 import org.flexwright.workbench.settings.Settings;
@@ -46,6 +47,7 @@ public final class ProjectService {
         @Override
         public void changed(Set<EObject> touched) {
             unsaved.addAll(touched);
+            comparison = null;
             listeners.forEach(l -> l.changed(touched));
             check();
         }
@@ -58,6 +60,7 @@ public final class ProjectService {
     };
     private ProjectSession session;
     private List<Finding> findings = List.of();
+    private Comparison comparison;
 
     /** A window without a project. */
     public ProjectService(Display display, Registries registries, ProjectStore store, Settings settings) {
@@ -122,6 +125,7 @@ public final class ProjectService {
         ProjectSession old = session;
         session = null;
         findings = List.of();
+        comparison = null;
         unsaved.clear();
         listeners.forEach(ProjectListener::closed);
         old.removeListener(watcher);
@@ -139,6 +143,17 @@ public final class ProjectService {
     /** The findings as last computed, worst first. */
     public List<Finding> findings() {
         return findings;
+    }
+
+    /** Reference and trials side by side as of now; made again only after a change. Throws IllegalStateException without a project. */
+    public Comparison comparison() {
+        if (session == null) {
+            throw new IllegalStateException("No project is open.");
+        }
+        if (comparison == null) {
+            comparison = Comparison.of(session.project(), registries);
+        }
+        return comparison;
     }
 
     /** Findings about the thing or anything within it. */

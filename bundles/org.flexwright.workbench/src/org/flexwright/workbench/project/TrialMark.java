@@ -1,5 +1,11 @@
 package org.flexwright.workbench.project;
 
+import java.util.List;
+import java.util.Objects;
+
+import org.flexwright.core.verdict.Judgement;
+import org.flexwright.core.verdict.Verdict;
+import org.flexwright.core.view.Comparison;
 import org.flexwright.model.Trial;
 import org.flexwright.model.TrialState;
 import org.flexwright.workbench.kit.Mark;
@@ -21,7 +27,28 @@ public record TrialMark(Mark mark, String words) {
             case MAKING -> new TrialMark(new Mark("◔", "being made", Ink.ACCENT), "being made");
             case FAILED -> new TrialMark(new Mark("✕", "failed", Ink.OUT), "failed");
             case DISCARDED -> new TrialMark(new Mark("✕", "discarded", Ink.QUIET), "discarded");
-            case MADE -> new TrialMark(new Mark("–", "made", Ink.QUIET), "made");
+            case MADE -> judged(trial, projects);
         };
+    }
+
+    private static TrialMark judged(Trial trial, ProjectService projects) {
+        Comparison all = projects.comparison();
+        for (int column = 0; column < all.columns().size(); column++) {
+            if (all.columns().get(column).id().equals(trial.getId()) && !all.rows().isEmpty()) {
+                return new TrialMark(Mark.of(worst(all, column)), all.columns().get(column).summary());
+            }
+        }
+        return new TrialMark(new Mark("–", "made", Ink.QUIET), "made");
+    }
+
+    /** One target missed is a miss, one that cannot be told leaves the whole open; a trial is in only where every target is. */
+    private static Verdict worst(Comparison all, int column) {
+        List<Verdict> verdicts = all.cells().stream().map(row -> row.get(column).judgement()).filter(Objects::nonNull).map(Judgement::verdict).toList();
+        for (Verdict verdict : List.of(Verdict.FAILED_PART, Verdict.ABOVE, Verdict.BELOW, Verdict.NOT_COMPARABLE, Verdict.CANNOT_TELL)) {
+            if (verdicts.contains(verdict)) {
+                return verdict;
+            }
+        }
+        return verdicts.isEmpty() || verdicts.contains(Verdict.NOT_MEASURED) ? Verdict.NOT_MEASURED : Verdict.IN;
     }
 }

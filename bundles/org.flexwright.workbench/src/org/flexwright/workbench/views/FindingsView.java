@@ -92,7 +92,7 @@ public final class FindingsView extends ViewPart {
         Kit.name(table.getTable(), "Findings");
         table.getTable().setHeaderVisible(true);
         column(columns, "Level", 1, 12, Cell.LEVEL);
-        column(columns, "Where", 2, 14, Cell.WHERE);
+        column(columns, "Where", 3, 20, Cell.WHERE);
         column(columns, "What", 7, 30, Cell.WHAT);
         table.getTable().addListener(SWT.MeasureItem, event -> event.height = Math.max(event.height, kit.type().lineHeight(Role.BODY) * 8 / 5));
         table.addFilter(new org.eclipse.jface.viewers.ViewerFilter() {
@@ -140,7 +140,7 @@ public final class FindingsView extends ViewPart {
     }
 
     private String where(Finding finding) {
-        return projects.find(finding.subject()).map(Names::tab).orElse("");
+        return projects.find(finding.subject()).map(Names::where).orElse("");
     }
 
     private boolean matches(Finding finding) {

@@ -51,10 +51,14 @@ final class ProjectTreeLabels extends StyledCellLabelProvider {
         }
         if (element instanceof Trial trial) {
             TrialMark mark = marks.computeIfAbsent(trial, t -> TrialMark.of(t, projects));
-            return new StyledString(mark.mark().shape() + " ", in(mark.mark().ink())).append(Names.of(trial)).append("  " + mark.words(),
-                    in(mark.mark().ink()));
+            return new StyledString(mark.mark().shape() + " ", in(mark.mark().ink())).append(Names.tab(trial))
+                    .append("  " + mark.words() + "  ", in(mark.mark().ink())).append(title(trial), in(Ink.QUIET));
         }
         return new StyledString(element instanceof EObject thing ? Names.of(thing) : "");
+    }
+
+    private static String title(Trial trial) {
+        return trial.getTitle() == null ? "" : trial.getTitle();
     }
 
     private StyledString.Styler in(Ink ink) {
