@@ -117,7 +117,7 @@ class ShellTest {
         assertEquals("gives way softly and comes back", need.getText());
 
         Ui.command(IWorkbenchCommandConstants.FILE_SAVE);
-        assertFalse(session.dirty());
+        Ui.await("the project is saved", () -> !session.dirty());
         assertFalse(shell().getText().startsWith("•"), shell().getText());
         assertFalse(Ui.window().getActivePage().getActiveEditor().isDirty());
     }

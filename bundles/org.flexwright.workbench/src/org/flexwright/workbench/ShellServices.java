@@ -23,7 +23,9 @@ import org.flexwright.workbench.kit.Type;
 import org.flexwright.workbench.pages.EditorPageProvider;
 import org.flexwright.workbench.pages.EditorPages;
 import org.flexwright.workbench.project.ProjectService;
+import org.flexwright.workbench.project.StatusWords;
 import org.flexwright.workbench.project.SwtModelThread;
+import org.flexwright.workbench.settings.PlatformFonts;
 import org.flexwright.workbench.settings.Settings;
 import org.osgi.framework.Bundle;
 import org.osgi.framework.BundleContext;
@@ -35,6 +37,7 @@ import org.osgi.framework.ServiceReference;
 public final class ShellServices extends AbstractServiceFactory {
 
     private final Map<IWorkbenchWindow, ProjectService> projects = new HashMap<>();
+    private final Map<IWorkbenchWindow, StatusWords> status = new HashMap<>();
     private Settings settings;
     private Kit kit;
     private EditorPages pages;
@@ -52,7 +55,11 @@ public final class ShellServices extends AbstractServiceFactory {
         if (wanted == EditorPages.class) {
             return pages();
         }
-        return wanted == ProjectService.class ? projects(locator) : null;
+        IWorkbenchWindow window = locator.getService(IWorkbenchWindow.class);
+        if (window == null) {
+            return null; // asked outside any window
+        }
+        return wanted == ProjectService.class ? projects(window) : status.computeIfAbsent(window, w -> new StatusWords());
     }
 
     private Settings settings() {
@@ -67,7 +74,9 @@ public final class ShellServices extends AbstractServiceFactory {
             IWorkbench workbench = PlatformUI.getWorkbench();
             Display display = workbench.getDisplay();
             var colours = workbench.getThemeManager().getCurrentTheme().getColorRegistry();
-            kit = new Kit(display, new Palette(colours, display), new Type(display, settings().textPercent()));
+            Type type = new Type(display, settings().textPercent());
+            PlatformFonts.follow(type);
+            kit = new Kit(display, new Palette(colours, display), type);
         }
         return kit;
     }
@@ -79,11 +88,7 @@ public final class ShellServices extends AbstractServiceFactory {
         return pages;
     }
 
-    private ProjectService projects(IServiceLocator locator) {
-        IWorkbenchWindow window = locator.getService(IWorkbenchWindow.class);
-        if (window == null) {
-            return null; // asked outside any window
-        }
+    private ProjectService projects(IWorkbenchWindow window) {
         return projects.computeIfAbsent(window, w -> new ProjectService(w.getShell().getDisplay(), registries(), store(), settings()));
     }
 

@@ -4,13 +4,13 @@ import java.util.Set;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.IWorkbenchWindow;
-import org.eclipse.ui.application.ActionBarAdvisor;
-import org.eclipse.ui.application.IActionBarConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchWindowAdvisor;
 import org.flexwright.workbench.commands.SessionHandlers;
+import org.flexwright.workbench.kit.Kit;
 import org.flexwright.workbench.pages.SubjectEditors;
 import org.flexwright.workbench.project.Names;
 import org.flexwright.workbench.project.ProjectListener;
@@ -24,6 +24,9 @@ import org.flexwright.workbench.start.StartEditor;
 final class ShellWindowAdvisor extends WorkbenchWindowAdvisor {
 
     private static final String NAME = "Flexwright";
+    private static final int WIDTH = 1360;
+    private static final int HEIGHT = 900;
+    private static final int FRAME = 28;
 
     private final StartArguments arguments;
 
@@ -33,22 +36,22 @@ final class ShellWindowAdvisor extends WorkbenchWindowAdvisor {
     }
 
     @Override
-    public ActionBarAdvisor createActionBarAdvisor(IActionBarConfigurer configurer) {
-        return new ShellBars(configurer);
-    }
-
-    @Override
     public void preWindowOpen() {
         IWorkbenchWindowConfigurer configurer = getWindowConfigurer();
         IWorkbench workbench = configurer.getWindow().getWorkbench();
         Themes.apply(workbench, workbench.getService(Settings.class).theme());
-        configurer.setInitialSize(new Point(1280, 800));
+        configurer.setInitialSize(size(workbench.getDisplay().getPrimaryMonitor().getClientArea()));
         configurer.setShowMenuBar(true);
         configurer.setShowCoolBar(true);
-        configurer.setShowStatusLine(true);
+        configurer.setShowStatusLine(false);
         configurer.setShowProgressIndicator(false);
         configurer.setShowPerspectiveBar(false);
         configurer.setTitle(NAME);
+    }
+
+    /** As large as a small screen allows, its own frame included. */
+    private static Point size(Rectangle screen) {
+        return new Point(Math.min(WIDTH, screen.width), Math.min(HEIGHT, screen.height - FRAME));
     }
 
     @Override
@@ -56,6 +59,7 @@ final class ShellWindowAdvisor extends WorkbenchWindowAdvisor {
         IWorkbenchWindow window = getWindowConfigurer().getWindow();
         ProjectService projects = window.getService(ProjectService.class);
         SessionHandlers.install(window, projects);
+        window.getService(Kit.class).redress(window.getShell());
         projects.addListener(new Title(window, projects));
         if (arguments.open().isPresent()) {
             Trouble.guard(window.getShell(), "Not opened", () -> projects.open(arguments.open().get()));

@@ -187,9 +187,7 @@ public final class ProjectSession implements AutoCloseable {
     public void undo() {
         requireWritable();
         if (canUndo()) {
-            Change change = done.peek();
-            turn(change.reversed());
-            undone.push(done.pop());
+            turn(done.peek().reversed(), done, undone);
         }
     }
 
@@ -197,12 +195,12 @@ public final class ProjectSession implements AutoCloseable {
     public void redo() {
         requireWritable();
         if (canRedo()) {
-            turn(undone.peek());
-            done.push(undone.pop());
+            turn(undone.peek(), undone, done);
         }
     }
 
-    private void turn(Change change) {
+    /** Makes a change and moves its step from one pile to the other before anybody hears of it. */
+    private void turn(Change change, Deque<Change> from, Deque<Change> to) {
         change.apply();
         try {
             write(change);
@@ -211,6 +209,7 @@ public final class ProjectSession implements AutoCloseable {
             throw e;
         }
         index(change);
+        to.push(from.pop());
         tell(change);
     }
 

@@ -38,6 +38,9 @@ public final class Ui {
     /** How long a condition may take before the test gives up, milliseconds: generous, for a busy machine. */
     private static final long PATIENCE = 30_000;
 
+    /** What the toolkit may take to draw what was set, before a picture is taken, milliseconds. */
+    private static final long DRAWING = 300;
+
     private Ui() {
     }
 
@@ -77,6 +80,12 @@ public final class Ui {
             }
         }
         pump();
+    }
+
+    /** Lets the toolkit take in and draw what was set. */
+    public static void rest() {
+        long drawn = System.nanoTime() + DRAWING * 1_000_000;
+        await("the screen is drawn", () -> System.nanoTime() > drawn);
     }
 
     /** All controls of a kind below a composite that are visible. */
@@ -224,7 +233,7 @@ public final class Ui {
 
     /** Takes a picture of a control into target/pictures. */
     public static Path picture(Control control, String name) {
-        pump();
+        rest();
         Image image = new Image(control.getDisplay(), Math.max(1, control.getSize().x), Math.max(1, control.getSize().y));
         GC gc = new GC(image);
         try {

@@ -36,7 +36,7 @@ public final class SessionHandlers {
         SessionHandler redo = new SessionHandler(projects, ProjectSession::canRedo, ProjectSession::redo,
                 session -> "&Redo" + of(session.redoName()), "&Redo");
         SessionHandler save = new SessionHandler(projects, session -> session.dirty() && !session.readOnly(),
-                session -> Trouble.guard(window.getShell(), "Not saved", session::save), session -> "&Save", "&Save");
+                session -> projects.save(e -> Trouble.tell(window.getShell(), "Not saved", e.getMessage())), session -> "&Save", "&Save");
         handlers.activateHandler(IWorkbenchCommandConstants.EDIT_UNDO, undo, here);
         handlers.activateHandler(IWorkbenchCommandConstants.EDIT_REDO, redo, here);
         handlers.activateHandler(IWorkbenchCommandConstants.FILE_SAVE, save, here);

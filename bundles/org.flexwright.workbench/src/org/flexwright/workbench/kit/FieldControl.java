@@ -89,7 +89,7 @@ public final class FieldControl extends Composite {
             case FLAG -> flag();
             case FILE -> file();
             case LIST, TABLE -> text(SWT.MULTI | SWT.V_SCROLL);
-            default -> text(tall() ? SWT.MULTI | SWT.WRAP : SWT.SINGLE);
+            default -> text(tall() ? SWT.MULTI | SWT.WRAP | SWT.V_SCROLL : SWT.SINGLE);
         };
     }
 
@@ -275,8 +275,10 @@ public final class FieldControl extends Composite {
         boolean words = field.type() == FieldType.TEXT || field.type() == FieldType.FILE || field.type() == FieldType.TABLE || field.type() == FieldType.LIST;
         GridData inputData = new GridData(words ? SWT.FILL : SWT.BEGINNING, SWT.CENTER, words, false);
         input.setLayoutData(inputData);
-        if (field.type() != FieldType.FLAG) {
-            kit.chars(input, words ? 28 : field.type() == FieldType.CHOICE ? 24 : 14);
+        if (field.type() == FieldType.CHOICE) {
+            inputData.minimumWidth = kit.type().chars(Role.BODY, 14);
+        } else if (field.type() != FieldType.FLAG) {
+            kit.chars(input, words ? 28 : 14);
         }
         if (multi) {
             inputData.heightHint = kit.type().lineHeight(Role.BODY) * (field.type() == FieldType.TABLE ? 5 : 3);

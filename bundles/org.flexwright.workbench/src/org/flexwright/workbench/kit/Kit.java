@@ -3,6 +3,8 @@ package org.flexwright.workbench.kit;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.custom.CLabel;
+import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
@@ -28,6 +30,8 @@ public final class Kit {
     private static final String REDRESS = "org.flexwright.redress";
     private static final String NAME = "org.flexwright.name";
     private static final String DESCRIPTION = "org.flexwright.description";
+    /** After this long, milliseconds, the toolkit has taken in new fonts. */
+    private static final int SETTLING = 60;
     /** Tells the platform's style engine that this control is dressed by us. */
     private static final String STYLE_ENGINE_OFF = "org.eclipse.e4.ui.css.disabled";
 
@@ -182,6 +186,22 @@ public final class Kit {
         apply(control);
     }
 
+    /**
+     * Dresses a table or tree of ours: airy rows, and a selection whose ground leaves every text colour readable. Its label provider sets
+     * the cells' colours also on the selection.
+     */
+    public void rows(Control lines) {
+        lines.addListener(SWT.MeasureItem, event -> event.height = Math.max(event.height, type.lineHeight(Role.BODY) * 8 / 5));
+        lines.addListener(SWT.EraseItem, event -> {
+            if ((event.detail & SWT.SELECTED) != 0) {
+                event.gc.setBackground(color(Ink.BAND));
+                event.gc.fillRectangle(event.x, event.y, event.width, event.height);
+                event.detail &= ~(SWT.SELECTED | SWT.HOT | SWT.BACKGROUND);
+                event.gc.setForeground(color(Ink.INK));
+            }
+        });
+    }
+
     /** Runs now and whenever the control has to be dressed again: for what the kit cannot know, such as row heights or images. */
     public void whenDressed(Control control, Runnable again) {
         control.setData(REDRESS, again);
@@ -235,6 +255,25 @@ public final class Kit {
         for (Shell shell : display.getShells()) {
             redress(shell);
         }
+        display.timerExec(SETTLING, this::layAll); // GTK knows the new sizes only after it has drawn once
+    }
+
+    private void layAll() {
+        for (Shell shell : display.getShells()) {
+            again(shell);
+            shell.layout(true, true);
+        }
+    }
+
+    private static void again(Control control) {
+        if (control instanceof Composite composite) {
+            for (Control child : composite.getChildren()) {
+                again(child);
+            }
+        }
+        if (control.getData(REDRESS) instanceof Runnable again) {
+            again.run();
+        }
     }
 
     private void redressBelow(Control control) {
@@ -250,6 +289,9 @@ public final class Kit {
     }
 
     private void apply(Control control) {
+        if (control.getData(LOOK) == null && (control instanceof CTabFolder || control instanceof CLabel)) {
+            control.setFont(type.font(Role.BODY)); // the platform's own tabs and status line
+        }
         if (control.getData(LOOK) instanceof Look look) {
             control.setFont(type.font(look.role));
             if (look.text != null) {

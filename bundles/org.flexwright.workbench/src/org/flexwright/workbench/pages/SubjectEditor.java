@@ -32,6 +32,7 @@ import org.flexwright.workbench.kit.WordRow;
 import org.flexwright.workbench.project.Names;
 import org.flexwright.workbench.project.ProjectListener;
 import org.flexwright.workbench.project.ProjectService;
+import org.flexwright.workbench.project.StatusWords;
 import org.flexwright.workbench.project.Trouble;
 
 /** The editor of one thing of the project: its name, a word for each page, the page. Pages are made when first looked at. */
@@ -155,7 +156,7 @@ public final class SubjectEditor extends EditorPart {
 
     @Override
     public void doSave(IProgressMonitor monitor) {
-        Trouble.guard(getSite().getShell(), "Not saved", projects::save);
+        projects.save(e -> Trouble.tell(getSite().getShell(), "Not saved", e.getMessage()));
     }
 
     @Override
@@ -273,7 +274,7 @@ public final class SubjectEditor extends EditorPart {
 
         @Override
         public void status(String line) {
-            getEditorSite().getActionBars().getStatusLineManager().setMessage(line);
+            getSite().getService(StatusWords.class).say(line);
         }
     }
 }

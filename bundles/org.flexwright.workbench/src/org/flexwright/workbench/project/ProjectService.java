@@ -20,8 +20,10 @@ import org.flexwright.core.find.Finding;
 import org.flexwright.core.registry.Registries;
 import org.flexwright.core.session.Edit;
 import org.flexwright.core.session.ProjectSession;
+import org.flexwright.core.session.ProjectSession.PendingSave;
 import org.flexwright.core.session.ProjectStore;
 import org.flexwright.core.session.SessionListener;
+import org.flexwright.core.session.StoreException;
 import org.flexwright.core.view.Comparison;
 import org.flexwright.model.Identified;
 import org.flexwright.model.Project;
@@ -59,6 +61,7 @@ public final class ProjectService {
         }
     };
     private ProjectSession session;
+    private Saving saving;
     private List<Finding> findings = List.of();
     private Comparison comparison;
 
@@ -109,10 +112,51 @@ public final class ProjectService {
         check();
     }
 
-    /** Saves. Throws StoreException with one sentence; the saved file then is as it was. */
-    public void save() {
-        if (session != null) {
-            session.save();
+    /**
+     * Saves: the project is turned into bytes now and written while work goes on. Nothing happens when a save is on its way.
+     *
+     * @param failed told, on the screen's thread, what stood in the way; the saved file then is as it was and no edit is lost
+     */
+    public void save(Consumer<StoreException> failed) {
+        if (session == null || saving != null) {
+            return;
+        }
+        PendingSave pending = session.beginSave();
+        saving = new Saving(pending, failed, Job.createSystem("Saving", (IProgressMonitor monitor) -> {
+            pending.write();
+            if (!display.isDisposed()) {
+                display.asyncExec(() -> finish(pending));
+            }
+        }));
+        saving.job.schedule();
+    }
+
+    /** A save on its way. */
+    private record Saving(PendingSave pending, Consumer<StoreException> failed, Job job) {
+    }
+
+    private void finish(PendingSave pending) {
+        if (saving == null || saving.pending != pending) {
+            return; // was finished on closing
+        }
+        Consumer<StoreException> failed = saving.failed;
+        saving = null;
+        try {
+            pending.finish();
+        } catch (StoreException e) {
+            failed.accept(e);
+        }
+    }
+
+    private void finishSaving() {
+        if (saving != null) {
+            try {
+                saving.job.join();
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+                return; // the journal has every edit
+            }
+            finish(saving.pending);
         }
     }
 
@@ -122,6 +166,7 @@ public final class ProjectService {
             return;
         }
         findingsJob.cancel();
+        finishSaving();
         ProjectSession old = session;
         session = null;
         findings = List.of();

@@ -4,8 +4,8 @@ import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.Platform;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.widgets.Shell;
+import org.flexwright.core.session.RefusedException;
 import org.flexwright.core.session.StoreException;
-import org.flexwright.core.trial.PlanException;
 
 /** Tells a person that something did not work: one sentence, and where the rest is written. */
 public final class Trouble {
@@ -18,7 +18,7 @@ public final class Trouble {
         try {
             work.run();
             return true;
-        } catch (StoreException | PlanException e) {
+        } catch (StoreException | RefusedException e) {
             ILog.get().warn(e.getMessage(), e);
             tell(shell, what, e.getMessage());
         } catch (RuntimeException e) {

@@ -45,7 +45,7 @@ final class NewProjectPage extends WizardPage {
         title = line(page, "&Title", SWT.SINGLE, 1);
         job = line(page, "The &job, in your words", SWT.MULTI | SWT.WRAP | SWT.V_SCROLL, 3);
         needs = line(page, "What it &must do, one need a line", SWT.MULTI | SWT.V_SCROLL, 4);
-        label(page, "&Kept in");
+        label(page, "&Kept in", 1);
         place = kit.field(page, "Kept in", SWT.SINGLE);
         place.setText(System.getProperty("user.home", ""));
         place.setLayoutData(Grid.wide());
@@ -61,14 +61,14 @@ final class NewProjectPage extends WizardPage {
         title.setFocus();
     }
 
-    private void label(Composite parent, String words) {
+    private void label(Composite parent, String words, int lines) {
         Label label = kit.label(parent, "", Ink.INK, Role.BODY);
         label.setText(words);
-        label.setLayoutData(new GridData(SWT.BEGINNING, SWT.BEGINNING, false, false));
+        label.setLayoutData(new GridData(SWT.BEGINNING, lines > 1 ? SWT.BEGINNING : SWT.CENTER, false, false));
     }
 
     private Text line(Composite page, String words, int style, int lines) {
-        label(page, words);
+        label(page, words, lines);
         Text text = kit.field(page, words.replace("&", ""), style);
         GridData data = new GridData(SWT.FILL, SWT.FILL, true, lines > 1, 2, 1);
         text.setLayoutData(data);

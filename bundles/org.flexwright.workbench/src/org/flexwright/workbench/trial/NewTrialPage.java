@@ -56,7 +56,7 @@ final class NewTrialPage extends WizardPage {
         room.heightHint = kit.type().lineHeight(Role.BODY) * 3;
         summary.setLayoutData(room);
         title = line(page, "Title", SWT.SINGLE, 1);
-        idea = line(page, "What is changed, what is expected", SWT.MULTI | SWT.WRAP, 4);
+        idea = line(page, "What is changed, what is expected", SWT.MULTI | SWT.WRAP | SWT.V_SCROLL, 4);
         title.addListener(SWT.Modify, event -> check());
         if (start.getItemCount() > 0) {
             start.select(before.isEmpty() ? 0 : start.getItemCount() - 1);
@@ -68,7 +68,7 @@ final class NewTrialPage extends WizardPage {
     }
 
     private Text line(Composite page, String words, int style, int lines) {
-        kit.text(page, words).setLayoutData(new GridData(SWT.BEGINNING, SWT.BEGINNING, false, false));
+        kit.text(page, words).setLayoutData(new GridData(SWT.BEGINNING, lines > 1 ? SWT.BEGINNING : SWT.CENTER, false, false));
         Text text = kit.field(page, words, style);
         GridData data = new GridData(SWT.FILL, SWT.FILL, true, lines > 1);
         text.setLayoutData(data);

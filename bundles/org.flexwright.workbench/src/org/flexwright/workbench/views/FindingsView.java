@@ -94,7 +94,7 @@ public final class FindingsView extends ViewPart {
         column(columns, "Level", 1, 12, Cell.LEVEL);
         column(columns, "Where", 3, 20, Cell.WHERE);
         column(columns, "What", 7, 30, Cell.WHAT);
-        table.getTable().addListener(SWT.MeasureItem, event -> event.height = Math.max(event.height, kit.type().lineHeight(Role.BODY) * 8 / 5));
+        kit.rows(table.getTable());
         table.addFilter(new org.eclipse.jface.viewers.ViewerFilter() {
             @Override
             public boolean select(org.eclipse.jface.viewers.Viewer viewer, Object parent, Object element) {
@@ -128,6 +128,7 @@ public final class FindingsView extends ViewPart {
 
     private void fill(ViewerCell line, Finding finding, Cell cell) {
         line.setFont(kit.type().font(Role.BODY));
+        line.setForeground(kit.color(Ink.INK));
         switch (cell) {
             case LEVEL -> {
                 Mark mark = Mark.of(finding.severity());

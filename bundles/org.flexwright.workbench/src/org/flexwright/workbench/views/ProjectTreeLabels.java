@@ -40,6 +40,7 @@ final class ProjectTreeLabels extends StyledCellLabelProvider {
         StyledString words = words(cell.getElement());
         cell.setText(words.getString());
         cell.setStyleRanges(words.getStyleRanges());
+        cell.setForeground(kit.color(Ink.INK));
         cell.setFont(kit.type().font(cell.getElement() instanceof Project ? Role.STRONG : Role.BODY));
         super.update(cell);
     }

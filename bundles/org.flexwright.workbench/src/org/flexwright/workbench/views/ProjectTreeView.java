@@ -65,7 +65,7 @@ public final class ProjectTreeView extends ViewPart {
         labels = new ProjectTreeLabels(kit, projects);
         tree.setContentProvider(new ProjectTreeContent());
         tree.setLabelProvider(labels);
-        tree.getTree().addListener(SWT.MeasureItem, event -> event.height = Math.max(event.height, kit.type().lineHeight(Role.BODY) * 8 / 5));
+        kit.rows(tree.getTree());
         kit.whenDressed(tree.getTree(), () -> tree.refresh(true));
         tree.addOpenListener(event -> open(selected()));
         tree.getTree().addListener(SWT.KeyDown, this::key);
