@@ -8,8 +8,10 @@ import java.text.DecimalFormatSymbols;
 import java.text.FieldPosition;
 import java.text.Format;
 import java.text.ParsePosition;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.Function;
 
 import org.eclipse.swt.SWT;
@@ -170,11 +172,16 @@ public final class ChartPane extends Composite {
         axis.setRange(new Range(model.min(), model.max()));
     }
 
-    /** Prints a place on an axis by its name, and nothing between the places. */
+    /**
+     * Prints a place on an axis by its name, and nothing one could see between the places. The chart reads its labels back and replaces by
+     * dots those it does not find where it put them, so each invisible one is different.
+     */
     private static final class NamedPlaces extends Format {
         private static final long serialVersionUID = 1L;
         private static final double NEAR = 1e-6;
+        private static final String INVISIBLE = "\u200b";
 
+        private final transient Map<String, Double> printed = new LinkedHashMap<>();
         private final transient List<Tick> ticks;
 
         NamedPlaces(List<Tick> ticks) {
@@ -184,13 +191,17 @@ public final class ChartPane extends Composite {
         @Override
         public StringBuffer format(Object place, StringBuffer to, FieldPosition position) {
             double at = ((Number) place).doubleValue();
-            return to.append(ticks.stream().filter(tick -> Math.abs(tick.value() - at) < NEAR).map(Tick::label).findFirst().orElse("\u00a0")); // the chart turns nothing into dots
+            String label = ticks.stream().filter(tick -> Math.abs(tick.value() - at) < NEAR).map(Tick::label).findFirst()
+                    .or(() -> printed.entrySet().stream().filter(e -> Math.abs(e.getValue() - at) < NEAR).map(Map.Entry::getKey).findFirst())
+                    .orElseGet(() -> INVISIBLE.repeat(printed.size() + 1));
+            printed.put(label, at);
+            return to.append(label);
         }
 
         @Override
         public Object parseObject(String text, ParsePosition position) {
             position.setIndex(Math.max(1, text.length()));
-            return ticks.stream().filter(tick -> tick.label().equals(text)).map(Tick::value).findFirst().orElse(0.0);
+            return printed.getOrDefault(text, 0.0);
         }
     }
 
