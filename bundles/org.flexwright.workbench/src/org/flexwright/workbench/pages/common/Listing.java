@@ -24,7 +24,7 @@ import org.flexwright.workbench.kit.Type.Role;
 public final class Listing<T> {
 
     private static final double ROW = 1.6;
-    private static final int PADDING = 22;
+    private static final double PADDING = 5;
 
     private final Kit kit;
     private final Table table;
@@ -89,26 +89,41 @@ public final class Listing<T> {
         fit();
     }
 
-    /** Columns get what they need at least; what is left goes to the widest columns of words. */
+    /**
+     * Columns get what they need at least; what is left goes to the columns of words. Where there is too little room the rightmost columns
+     * give way, down to two.
+     */
     private void fit() {
         int width = table.getClientArea().width;
         if (width <= 0) {
             return;
         }
-        int[] wanted = new int[columns.size()];
+        int shown = columns.size();
+        while (shown > 2 && sum(shown, false) > width) {
+            shown--;
+        }
+        int left = width - sum(shown, false);
+        int words = sum(shown, true);
+        for (int i = 0; i < columns.size(); i++) {
+            int more = !columns.get(i).number() && words > 0 ? (int) ((long) left * wanted(i) / words) : 0;
+            int wide = i < shown ? Math.max(kit.type().chars(Role.BODY, 5), wanted(i) + more) : 0;
+            if (table.getColumn(i).getWidth() != wide) {
+                table.getColumn(i).setWidth(wide);
+                table.getColumn(i).setResizable(wide > 0);
+            }
+        }
+    }
+
+    private int wanted(int column) {
+        return kit.type().chars(Role.BODY, columns.get(column).chars()) + kit.grid().steps(PADDING);
+    }
+
+    private int sum(int shown, boolean wordsOnly) {
         int sum = 0;
-        int words = 0;
-        for (int i = 0; i < wanted.length; i++) {
-            wanted[i] = kit.type().chars(Role.BODY, columns.get(i).chars()) + PADDING;
-            sum += wanted[i];
-            words += columns.get(i).number() ? 0 : wanted[i];
+        for (int i = 0; i < shown; i++) {
+            sum += wordsOnly && columns.get(i).number() ? 0 : wanted(i);
         }
-        int left = width - sum;
-        for (int i = 0; i < wanted.length; i++) {
-            boolean takes = !columns.get(i).number() && words > 0;
-            int more = takes ? (int) ((long) left * wanted[i] / words) : 0;
-            table.getColumn(i).setWidth(Math.max(kit.type().chars(Role.BODY, 5), wanted[i] + more));
-        }
+        return sum;
     }
 
     /** The control; its layout data must be a GridData when a number of rows was given. */

@@ -1,0 +1,2 @@
+/** The pages of a material and its lots. */
+package org.flexwright.workbench.pages.material;

@@ -1,0 +1,87 @@
+package org.flexwright.workbench.pages.recipe;
+
+import java.util.List;
+
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.flexwright.core.process.CardLine;
+import org.flexwright.core.process.ProcessKind;
+import org.flexwright.core.process.StepCard;
+import org.flexwright.core.trial.Trials;
+import org.flexwright.model.ModelPackage;
+import org.flexwright.model.Recipe;
+import org.flexwright.model.Step;
+import org.flexwright.model.Trial;
+import org.flexwright.workbench.kit.Grid;
+import org.flexwright.workbench.kit.Palette.Ink;
+import org.flexwright.workbench.kit.Prose;
+import org.flexwright.workbench.kit.Spacing;
+import org.flexwright.workbench.kit.Type.Role;
+import org.flexwright.workbench.pages.PageContext;
+import org.flexwright.workbench.pages.common.Block;
+import org.flexwright.workbench.pages.common.BlockPage;
+import org.flexwright.workbench.pages.common.Moments;
+
+/** A frozen plan, only read: its limits, every step with its planned values, and making it again. */
+final class RecipePage extends BlockPage {
+
+    private final Recipe recipe;
+
+    RecipePage(Composite parent, PageContext context) {
+        super(parent, context);
+        recipe = (Recipe) context.subject();
+        Block head = new Block(body(), kit(), recipe.getCode() + ", version " + recipe.getVersion(), 2, Spacing.FIELDS);
+        if (writable() && recipe.getPlan() != null) {
+            head.action("&Make it again", this::again).setToolTipText("A new trial with this plan; its steps wait to be confirmed");
+        }
+        if (recipe.getFrom() != null) {
+            head.action("Open " + recipe.getFrom().getCode(), () -> context.open(recipe.getFrom()));
+        }
+        line(head.body(), "Frozen", Moments.minute(recipe.getFrozenAt()) + " by " + recipe.getFrozenBy() + "; it is never changed");
+        String route = recipe.getPlan() == null || recipe.getPlan().getRoute() == null ? "" : context.registries().findProcessKind(recipe.getPlan().getRoute())
+                .map(ProcessKind::title).orElse(recipe.getPlan().getRoute());
+        line(head.body(), "Route", route);
+        line(head.body(), "Acceptance limits", recipe.getLimits());
+        if (recipe.getPlan() != null) {
+            recipe.getPlan().getSteps().forEach(this::step);
+        }
+        settle();
+    }
+
+    private void line(Composite body, String label, String words) {
+        if (words != null && !words.isBlank()) {
+            kit().quiet(body, label).setLayoutData(new GridData(SWT.BEGINNING, SWT.BEGINNING, false, false));
+            Prose.text(body, kit(), words).setLayoutData(Grid.wide());
+        }
+    }
+
+    private void step(Step step) {
+        int number = recipe.getPlan().getSteps().indexOf(step) + 1;
+        Block block = new Block(body(), kit(), number + "  " + (step.getTitle() == null ? step.getKind() : step.getTitle()), 2, new Spacing(0, 0, 4, 1));
+        List<CardLine> lines = StepCard.lines(step, context().registries().findStepKind(step.getKind()).orElse(null)).stream()
+                .filter(line -> !line.planned().isEmpty() || !line.actual().isEmpty()).toList();
+        if (lines.isEmpty()) {
+            Prose.quiet(block.body(), kit(), "No values are planned for it.").setLayoutData(Grid.wide(2));
+        }
+        for (CardLine line : lines) {
+            var label = kit().quiet(block.body(), line.label());
+            label.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, false, false));
+            kit().chars(label, 40);
+            new Prose(block.body(), kit(), line.planned().isEmpty() ? line.actual() : line.planned(), Ink.INK, Role.STRONG).setLayoutData(Grid.wide());
+        }
+        if (step.getNote() != null && !step.getNote().isBlank()) {
+            Prose.text(block.body(), kit(), step.getNote()).setLayoutData(Grid.wide(2));
+        }
+    }
+
+    private void again() {
+        Trial[] made = new Trial[1];
+        if (doing().edit("make " + recipe.getCode() + " again", edit -> {
+            made[0] = Trials.copy(edit, recipe.getPlan(), null, recipe.getCode() + " again");
+            edit.set(made[0], ModelPackage.Literals.TRIAL__BASED_ON, recipe.getFrom());
+        })) {
+            context().open(made[0]);
+        }
+    }
+}

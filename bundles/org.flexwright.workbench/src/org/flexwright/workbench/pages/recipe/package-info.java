@@ -1,0 +1,2 @@
+/** The page of a recipe. */
+package org.flexwright.workbench.pages.recipe;

@@ -1,0 +1,2 @@
+/** The page of a reference part. */
+package org.flexwright.workbench.pages.reference;

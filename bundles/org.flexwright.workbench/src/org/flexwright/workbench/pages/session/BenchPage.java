@@ -1,0 +1,165 @@
+package org.flexwright.workbench.pages.session;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.RowLayout;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.flexwright.core.field.FieldDescriptor;
+import org.flexwright.core.field.FieldDescriptors;
+import org.flexwright.core.field.FormModel;
+import org.flexwright.model.ControlPiece;
+import org.flexwright.model.Instrument;
+import org.flexwright.model.ModelPackage;
+import org.flexwright.model.Project;
+import org.flexwright.model.Session;
+import org.flexwright.model.Specimen;
+import org.flexwright.workbench.kit.Bindings;
+import org.flexwright.workbench.kit.FormPane;
+import org.flexwright.workbench.kit.Grid;
+import org.flexwright.workbench.kit.Kit;
+import org.flexwright.workbench.kit.Palette.Ink;
+import org.flexwright.workbench.kit.Prose;
+import org.flexwright.workbench.kit.Spacing;
+import org.flexwright.workbench.kit.Type.Role;
+import org.flexwright.workbench.pages.FindingStrips;
+import org.flexwright.workbench.pages.PageContext;
+import org.flexwright.workbench.pages.common.Block;
+import org.flexwright.workbench.pages.common.BlockPage;
+import org.flexwright.workbench.pages.common.PickBox;
+import org.flexwright.workbench.pages.common.Properties;
+import org.flexwright.workbench.project.Names;
+
+/** A time at the bench: room, person, gauges, control piece, and what was read. */
+final class BenchPage extends BlockPage {
+
+    private static final List<FieldDescriptor> FIELDS = Stream.of(ModelPackage.Literals.SESSION__CODE, ModelPackage.Literals.SESSION__AT,
+            ModelPackage.Literals.SESSION__ROOM_C, ModelPackage.Literals.SESSION__ROOM_RH, ModelPackage.Literals.SESSION__WHO,
+            ModelPackage.Literals.ENTRY__NOTE).map(FieldDescriptors::of).toList();
+
+    private final Session session;
+    private final FormPane form;
+    private final FindingStrips findings;
+    private final Block gauges;
+    private final PickBox<ControlPiece> control;
+    private final Prose read;
+    private final Map<Instrument, Button> ticks = new LinkedHashMap<>();
+
+    BenchPage(Composite parent, PageContext context) {
+        super(parent, context);
+        session = (Session) context.subject();
+        Block block = new Block(body(), kit(), "Room and person", 1, Spacing.FIELDS);
+        FormModel model = FormModel.bound(context.session(), session, FIELDS);
+        form = new FormPane(block.body(), kit(), Bindings.of(model, !writable()));
+        form.setLayoutData(Grid.wide());
+        form.addListener(SWT.Dispose, event -> model.close());
+        findings = new FindingStrips(body(), context);
+        gauges = new Block(body(), kit(), "Gauges on the bench", 1, Spacing.FIELDS);
+        Block kept = new Block(body(), kit(), "Control piece", 1, Spacing.FIELDS);
+        Prose.quiet(kept.body(), kit(), "A kept piece read at the start of each session: when it reads off, so does everything that day.").setLayoutData(Grid.wide());
+        control = new PickBox<>(kept.body(), kit(), "Control piece of the session", "none", Names::of);
+        control.control().setEnabled(writable());
+        control.whenChosen(piece -> doing().edit("choose the control piece", edit -> edit.set(session, ModelPackage.Literals.SESSION__CONTROL_PIECE, piece)));
+        Block done = new Block(body(), kit(), "Read in this session", 1, Spacing.FIELDS);
+        read = Prose.text(done.body(), kit(), "");
+        read.setLayoutData(Grid.wide());
+        show();
+        findings.show();
+        settle();
+    }
+
+    private Project project() {
+        return context().session().project();
+    }
+
+    private void show() {
+        List<Instrument> all = List.copyOf(project().getInstruments());
+        if (!all.equals(List.copyOf(ticks.keySet())) || gauges.body().getChildren().length == 0) {
+            fillGauges(all);
+        }
+        ticks.forEach((gauge, tick) -> tick.setSelection(session.getInstruments().contains(gauge)));
+        control.show(project().getControlPieces(), session.getControlPiece());
+        read.setWords(summary());
+    }
+
+    private void fillGauges(List<Instrument> all) {
+        Composite body = gauges.emptied();
+        ticks.clear();
+        if (all.isEmpty()) {
+            Prose.quiet(body, kit(), "No gauge is in the project yet; add instruments in the project tree.").setLayoutData(Grid.wide());
+            return;
+        }
+        Composite row = kit().pane(body, 1, Spacing.NONE);
+        RowLayout flow = new RowLayout(SWT.HORIZONTAL);
+        flow.marginLeft = flow.marginTop = flow.marginBottom = flow.marginRight = 0;
+        flow.spacing = kit().grid().group();
+        row.setLayout(flow);
+        row.setLayoutData(Grid.wide());
+        for (Instrument gauge : all) {
+            Button tick = new Button(row, SWT.CHECK);
+            kit().dress(tick, Ink.INK, null, Role.BODY);
+            tick.setText(Kit.plain(Names.of(gauge)));
+            Kit.name(tick, Names.of(gauge));
+            tick.setEnabled(writable());
+            tick.addListener(SWT.Selection, event -> doing().edit(tick.getSelection() ? "take a gauge to the bench" : "put a gauge away", edit -> {
+                List<Instrument> now = new ArrayList<>(session.getInstruments());
+                if (tick.getSelection()) {
+                    now.add(gauge);
+                } else {
+                    now.remove(gauge);
+                }
+                edit.set(session, ModelPackage.Literals.SESSION__INSTRUMENTS, now);
+            }));
+            ticks.put(gauge, tick);
+        }
+    }
+
+    private String summary() {
+        Map<String, List<String>> byProperty = new LinkedHashMap<>();
+        pieces().forEach(piece -> piece.getMeasurements().stream().filter(m -> m.getSession() == session).forEach(m -> byProperty
+                .computeIfAbsent(Properties.words(m.getKey(), context().registries().properties()), p -> new ArrayList<>())
+                .add(where(piece) + " (" + m.getReadings().size() + ")")));
+        return byProperty.isEmpty() ? "Nothing yet." : String.join("\n", byProperty.entrySet().stream().map(e -> e.getKey() + ": " + String.join(", ", e.getValue()))
+                .toList());
+    }
+
+    private List<Specimen> pieces() {
+        List<Specimen> all = new ArrayList<>(project().getControlPieces());
+        all.addAll(project().getReferenceParts());
+        project().getTrials().forEach(trial -> all.addAll(trial.getParts()));
+        return all;
+    }
+
+    private static String where(Specimen piece) {
+        String code = piece.getCode() == null ? "piece" : piece.getCode();
+        return piece.eContainer() instanceof org.flexwright.model.Trial trial ? trial.getCode() + " " + code : code;
+    }
+
+    @Override
+    public void changed(Set<EObject> touched) {
+        show();
+        reflow();
+    }
+
+    @Override
+    public void findingsChanged() {
+        findings.show();
+    }
+
+    @Override
+    public void reveal(EObject object, String feature) {
+        form.reveal(feature);
+    }
+
+    @Override
+    public void setFocus() {
+        form.setFocus();
+    }
+}
