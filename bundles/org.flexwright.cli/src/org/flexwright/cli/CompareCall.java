@@ -9,6 +9,7 @@ import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.verdict.Judgement;
 import org.flexwright.core.verdict.Limits;
+import org.flexwright.core.verdict.PartValue;
 import org.flexwright.core.verdict.PartValues;
 import org.flexwright.core.verdict.Verdicts;
 import org.flexwright.model.Target;
@@ -52,13 +53,14 @@ final class CompareCall extends ProjectCall {
                 continue;
             }
             reply.line(TargetNoun.words(def, target));
-            trials.forEach(trial -> judge(reply, target, def, trial));
+            List<PartValue> reference = PartValues.ofReference(session.project(), target.getKey(), def);
+            trials.forEach(trial -> judge(reply, target, def, trial, reference));
         }
         return reply;
     }
 
-    private static void judge(Reply reply, Target target, PropertyDef def, Trial trial) {
-        Judgement judgement = Verdicts.judge(target, def, PartValues.of(trial, target.getKey(), def));
+    private static void judge(Reply reply, Target target, PropertyDef def, Trial trial, List<PartValue> reference) {
+        Judgement judgement = Verdicts.judge(target, def, PartValues.of(trial, target.getKey(), def), null, reference);
         String unit = unit(def);
         String name = trial.getCode() + "." + def.id() + (target.getKey().getSpot() == null ? "" : "." + target.getKey().getSpot());
         if (judgement.mean() != null && judgement.interval() != null) {

@@ -69,7 +69,7 @@ class VerdictsTest {
         Judgement in = hardness(41, 42, 43);
         assertEquals(42 - 2.484138, in.interval().low(), 1e-5);
         assertEquals(42 + 2.484138, in.interval().high(), 1e-5);
-        assertEquals("All of the 95 % interval 40 … 44 Shore A of 3 parts lies inside the target 42 ± 3 Shore A.", in.reason().text());
+        assertEquals("All of the 95 % interval 40 … 44 Shore A of 3 parts lies inside the target (42 ± 3 Shore A).", in.reason().text());
     }
 
     @Test
@@ -196,7 +196,7 @@ class VerdictsTest {
         List<PartValue> values = PartValues.of(trial, target.getKey(), HARDNESS);
         Judgement judged = Verdicts.judge(target, HARDNESS, values);
         assertEquals(Verdict.IN, judged.verdict());
-        assertTrue(judged.notes().get(0).text().startsWith("Durometer 1 may be off by 1 Shore A"), judged.notes().toString());
+        assertTrue(judged.notes().get(0).text().startsWith("The gauge Durometer 1 may be off by 1 Shore A"), judged.notes().toString());
         assertEquals(List.of(), Verdicts.judge(target, HARDNESS, values, null, values).notes());
     }
 

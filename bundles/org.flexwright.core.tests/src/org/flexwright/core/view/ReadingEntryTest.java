@@ -125,8 +125,8 @@ class ReadingEntryTest {
         later.setControlPiece(control);
         project.execute("later", edit -> edit.add(edit.project(), ModelPackage.Literals.PROJECT__SESSIONS, later));
         entry = new ReadingEntry(project, later, Bench.HARDNESS, Bench.key(Bench.HARDNESS), gauge, trial.getParts(), 3);
-        type("53", "53", "53");
-        assertEquals("", entry.controlNote(), "3 points are still allowed");
+        type("52.5", "52.5", "52.5");
+        assertEquals("", entry.controlNote(), "less than 3 points");
         entry.undo();
         entry.undo();
         type("54", "54");

@@ -24,17 +24,19 @@ import org.flexwright.numerics.Descriptive;
  * @param sessions how many other sessions there are
  */
 public record ControlReading(ControlPiece piece, double median, double before, int sessions) {
-    /** Points of hardness a control piece may be off: common practice. */
+    /** So many points of hardness off, a control piece puts its session in doubt: common practice. */
     public static final double POINTS = 3;
+    /** Differences of medians are sums of rounded readings. */
+    private static final double ROUNDING = 1e-9;
 
     /** This session's median less the usual value. */
     public double difference() {
         return median - before;
     }
 
-    /** True when it is off by more than {@link #POINTS}; says something for hardness alone. */
+    /** True when it is off by {@link #POINTS} or more; says something for hardness alone. */
     public boolean off(PropertyDef property) {
-        return property.kind().name().startsWith("SHORE") && Math.abs(difference()) > POINTS;
+        return property.kind().name().startsWith("SHORE") && Math.abs(difference()) >= POINTS - ROUNDING;
     }
 
     /**

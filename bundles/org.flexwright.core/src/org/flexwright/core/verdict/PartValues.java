@@ -15,6 +15,7 @@ import org.flexwright.model.Censoring;
 import org.flexwright.model.Instrument;
 import org.flexwright.model.Knowledge;
 import org.flexwright.model.Measurement;
+import org.flexwright.model.Project;
 import org.flexwright.model.PropertyKey;
 import org.flexwright.model.Reading;
 import org.flexwright.model.Specimen;
@@ -37,6 +38,11 @@ public final class PartValues {
     /** The same for any pieces, such as a reference part. */
     public static List<PartValue> of(Collection<? extends Specimen> pieces, PropertyKey key, PropertyDef property) {
         return pieces.stream().map(p -> of(p, key, property)).filter(Objects::nonNull).toList();
+    }
+
+    /** What was measured on the project's reference part, the first one: the bias of a gauge cancels against it. */
+    public static List<PartValue> ofReference(Project project, PropertyKey key, PropertyDef property) {
+        return of(project.getReferenceParts().stream().limit(1).toList(), key, property).stream().filter(p -> p.readings() > 0).toList();
     }
 
     /** Values that were estimated, not measured: they are shown, never judged. */

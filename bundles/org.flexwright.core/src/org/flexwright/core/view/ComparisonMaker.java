@@ -102,7 +102,7 @@ final class ComparisonMaker {
                 return;
             }
             List<ReferencePart> pieces = project.getReferenceParts().stream().limit(1).toList();
-            List<PartValue> measured = PartValues.of(pieces, target.getKey(), property).stream().filter(p -> p.readings() > 0).toList();
+            List<PartValue> measured = PartValues.ofReference(project, target.getKey(), property);
             this.estimated = measured.isEmpty();
             this.reference = estimated ? PartValues.estimated(pieces, target.getKey(), property) : measured;
             byRoute.values().forEach(trials -> trials.forEach(t -> parts.put(t, PartValues.of(t, target.getKey(), property))));

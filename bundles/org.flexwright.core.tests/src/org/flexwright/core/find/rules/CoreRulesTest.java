@@ -26,6 +26,7 @@ import org.flexwright.model.MaterialUse;
 import org.flexwright.model.Measurement;
 import org.flexwright.model.ModelFactory;
 import org.flexwright.model.Part;
+import org.flexwright.model.PartRole;
 import org.flexwright.model.Project;
 import org.flexwright.model.Session;
 import org.flexwright.model.Step;
@@ -170,7 +171,11 @@ class CoreRulesTest {
         assertEquals(List.of(), ask(new NoReasonRule()));
     }
 
-    private record Route(String id) implements ProcessKind {
+    private record Route(String id, String roomLabel) implements ProcessKind {
+        Route(String id) {
+            this(id, "room");
+        }
+
         @Override
         public String title() {
             return id;
@@ -188,7 +193,7 @@ class CoreRulesTest {
 
         @Override
         public List<Factor> factors() {
-            return List.of(new Factor("room", "room", "t.step", "roomC"), new Factor("humidity", "humidity", "t.step", "roomRh"));
+            return List.of(new Factor("room", roomLabel, "t.step", "roomC"), new Factor("humidity", "humidity", "t.step", "roomRh"));
         }
 
         @Override
@@ -220,6 +225,15 @@ class CoreRulesTest {
         assertEquals(List.of(), ask(rule), "one change is what a trial is for");
         ((Session) next.getSteps().get(0).getDetails()).setRoomRh(50.0);
         assertEquals("T2 differs from T1 in 2 planned factors: room, humidity.", only(rule));
+        ((Session) next.getSteps().get(0).getDetails()).setRoomRh(40.0);
+        MaterialUse filler = ModelFactory.eINSTANCE.createMaterialUse();
+        filler.setRole(PartRole.FILLER);
+        filler.setGrade(ModelFactory.eINSTANCE.createMaterialGrade());
+        filler.getGrade().setName("chalk");
+        next.getSteps().get(0).getUses().add(filler);
+        assertEquals("T2 differs from T1 in 2 planned factors: room, filler.", only(rule));
+        ChangedFactorsRule named = new ChangedFactorsRule(List.of(new Route("cast", "Filler")));
+        assertEquals(List.of(), ask(named), "how much filler and which filler are one change");
         next.setRoute("print");
         assertEquals(List.of(), ask(rule), "another route differs in everything");
     }
@@ -233,11 +247,11 @@ class CoreRulesTest {
     }
 
     @Test
-    void aControlPieceOffByMoreThanThreePointsPutsTheSessionInDoubt() {
+    void aControlPieceOffByThreePointsPutsTheSessionInDoubt() {
         ControlPiece control = ModelFactory.eINSTANCE.createControlPiece();
         control.setCode("K1");
         project.getControlPieces().add(control);
-        double[] medians = {50, 50, 53.5};
+        double[] medians = {50, 50, 53};
         for (int i = 0; i < medians.length; i++) {
             Session session = session("S" + i);
             session.setControlPiece(control);
@@ -245,9 +259,9 @@ class CoreRulesTest {
             read.setSession(session);
             control.getMeasurements().add(read);
         }
-        assertEquals("Session S2: the control piece K1 read 53.5 Shore A, 3.5 points above its usual 50 Shore A; all readings of this session are in doubt.",
+        assertEquals("Session S2: the control piece K1 read 53 Shore A, 3 points above its usual 50 Shore A; all readings of this session are in doubt.",
                 only(new ControlOffRule()));
-        control.getMeasurements().get(2).getReadings().get(0).setValue(53.0);
+        control.getMeasurements().get(2).getReadings().get(0).setValue(52.5);
         assertEquals(List.of(), ask(new ControlOffRule()));
         control.getMeasurements().get(2).getReadings().get(0).setValue(40.0);
         assertTrue(only(new ControlOffRule()).contains("10 points below"));

@@ -1,7 +1,10 @@
 package org.flexwright.core.find.rules;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -53,12 +56,19 @@ public final class ChangedFactorsRule implements FindingRule {
             return;
         }
         Optional<ProcessKind> route = routes.stream().filter(r -> r.id().equals(trial.getRoute())).findFirst();
-        List<Comparison.FactorValue> changed = FactorTable.of(route, List.of(before, trial)).differing(trial);
+        List<Comparison.FactorValue> changed = byLabel(FactorTable.of(route, List.of(before, trial)).differing(trial));
         if (changed.size() > 1) {
             List<String> restsOn = new ArrayList<>(List.of("basedOn=" + before.getId()));
             changed.forEach(f -> restsOn.add(f.id() + "=" + f.value()));
             String names = String.join(", ", changed.stream().map(Comparison.FactorValue::label).toList());
             out.accept(Say.finding(this, Severity.NOTE, trial, "basedOn", "changed", restsOn, SOURCE, Say.name(trial), Say.name(before), changed.size(), names));
         }
+    }
+
+    /** How much of a material and which material are one change: one factor a label. */
+    private static List<Comparison.FactorValue> byLabel(List<Comparison.FactorValue> factors) {
+        Map<String, Comparison.FactorValue> first = new LinkedHashMap<>();
+        factors.forEach(f -> first.putIfAbsent(f.label().toLowerCase(Locale.ROOT), f));
+        return List.copyOf(first.values());
     }
 }

@@ -14,12 +14,12 @@ import org.flexwright.core.verdict.ControlReading;
 import org.flexwright.model.Session;
 import org.osgi.service.component.annotations.Component;
 
-/** The control piece of a session reads off by more than three points: all of that session's readings are in doubt. */
+/** The control piece of a session reads off by three points or more: all of that session's readings are in doubt. */
 @Component(service = FindingRule.class)
 public final class ControlOffRule implements FindingRule {
     /** Id of this rule. */
     public static final String ID = "core.control-off";
-    private static final Source SOURCE = Source.commonPractice("more than 3 points on a kept piece: gauge, hand or room changed");
+    private static final Source SOURCE = Source.commonPractice("3 points or more on a kept piece: gauge, hand or room changed");
 
     @Override
     public String id() {
