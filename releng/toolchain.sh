@@ -113,7 +113,7 @@ need_xvfb() {
 
 # Removes what earlier builds made: classes, reports and products of deleted sources must not come back
 clean_output() {
-    rm -rf "$top"/bundles/*/target "$top"/features/*/target "$top"/releng/{acceptance,check,codegen,products,ui-harness}/target "$top"/releng/fixtures/*/target
+    rm -rf "$top"/bundles/*/target "$top"/features/*/target "$top"/releng/{acceptance,benchmarks,check,codegen,products,ui-harness}/target "$top"/releng/fixtures/*/target
 }
 
 # run_maven LOG ARGUMENT...: runs Maven from the top folder, all it prints goes to the log

@@ -8,7 +8,9 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 import org.flexwright.core.find.Finding;
 import org.flexwright.core.find.FindingService;
@@ -46,6 +48,7 @@ public final class Report {
     private final Instant now;
     private final String program;
     private final Html html = new Html();
+    private final Subjects subjects;
 
     private Report(Project project, Registries registries, Path folder, Instant now, String program) {
         this.project = project;
@@ -53,6 +56,7 @@ public final class Report {
         this.folder = folder;
         this.now = now;
         this.program = program;
+        this.subjects = new Subjects(project);
     }
 
     /**
@@ -79,8 +83,9 @@ public final class Report {
         photos(project.getReferenceParts().stream().flatMap(r -> r.getPhotos().stream()).toList());
         List<Finding> findings = registries.findings().check(project, now);
         comparison();
+        Map<Optional<Trial>, List<Finding>> ofTrial = findings.stream().collect(Collectors.groupingBy(f -> subjects.trial(f.subject())));
         for (Trial trial : project.getTrials()) {
-            new TrialSection(project, registries, html, findings).write(trial);
+            new TrialSection(project, registries, html, ofTrial.getOrDefault(Optional.of(trial), List.of())).write(trial);
             photos(trial.getAttachments());
         }
         new RecordSections(project, registries, html).write();
@@ -180,7 +185,7 @@ public final class Report {
             List<String> override = new ArrayList<>();
             FindingService.overridden(finding, project).ifPresent(o -> override.add(o.getReason() + " (" + o.getWho() + ", " + moment(o.getAt()) + ")"));
             String severity = finding.severity().name().toLowerCase(java.util.Locale.ROOT);
-            html.open("tr").element("td", severity, "class", severity).element("td", Subjects.name(project, finding.subject())).element("td", finding
+            html.open("tr").element("td", severity, "class", severity).element("td", subjects.name(finding.subject())).element("td", finding
                     .message().text()).element("td", finding.remedy().text()).element("td", finding.source().display()).element("td", String.join(" ",
                             override)).close("tr");
         }

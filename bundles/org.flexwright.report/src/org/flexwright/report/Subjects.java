@@ -1,6 +1,9 @@
 package org.flexwright.report;
 
+import java.util.HashMap;
 import java.util.Iterator;
+import java.util.Map;
+import java.util.Optional;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -15,29 +18,34 @@ import org.flexwright.model.Target;
 import org.flexwright.model.TargetSheet;
 import org.flexwright.model.Trial;
 
-/** Things findings speak of, by id. */
+/** Things findings speak of, by id; looked up once for the whole report. */
 final class Subjects {
-    private Subjects() {
-    }
+    private final Project project;
+    private final Map<String, EObject> byId = new HashMap<>();
 
-    static EObject find(Project project, String id) {
-        if (id.equals(project.getId())) {
-            return project;
-        }
-        if (project.eResource() != null) {
-            return project.eResource().getEObject(id);
-        }
+    Subjects(Project project) {
+        this.project = project;
+        byId.put(project.getId(), project);
         for (Iterator<EObject> all = EcoreUtil.getAllContents(project, true); all.hasNext();) {
-            if (all.next() instanceof Identified identified && id.equals(identified.getId())) {
-                return identified;
+            if (all.next() instanceof Identified identified) {
+                byId.putIfAbsent(identified.getId(), identified);
             }
         }
-        return null;
     }
 
-    static String name(Project project, String id) {
+    /** The trial that a thing belongs to, empty where it belongs to none or is not there. */
+    Optional<Trial> trial(String id) {
+        for (EObject o = byId.get(id); o != null; o = o.eContainer()) {
+            if (o instanceof Trial trial) {
+                return Optional.of(trial);
+            }
+        }
+        return Optional.empty();
+    }
+
+    String name(String id) {
         StringBuilder name = new StringBuilder();
-        for (EObject o = find(project, id); o != null && o != project; o = o.eContainer()) {
+        for (EObject o = byId.get(id); o != null && o != project; o = o.eContainer()) {
             String own = own(o);
             if (!own.isEmpty()) {
                 name.insert(0, own + (name.isEmpty() ? "" : ", "));

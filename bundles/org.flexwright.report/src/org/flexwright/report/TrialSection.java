@@ -2,7 +2,6 @@ package org.flexwright.report;
 
 import java.util.List;
 
-import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.flexwright.core.find.Finding;
 import org.flexwright.core.process.CardLine;
 import org.flexwright.core.process.HazardPrompt;
@@ -18,7 +17,7 @@ import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
 import org.flexwright.quantity.QuantityFormat;
 
-/** One trial: idea, steps as planned and as made, cautions, parts with every reading, calculations kept, conclusion. */
+/** One trial, with the findings about it: idea, steps as planned and as made, cautions, parts with every reading, calculations kept, conclusion. */
 final class TrialSection {
     private final Project project;
     private final Registries registries;
@@ -48,7 +47,7 @@ final class TrialSection {
             JobSection.readings(part, registries, html);
         }
         calculations(trial);
-        own(trial);
+        own();
         if (trial.getConclusion() != null) {
             html.element("h3", "Conclusion").element("p", trial.getConclusion());
         }
@@ -118,15 +117,11 @@ final class TrialSection {
                 result.getHigh()) + unit + ")";
     }
 
-    /** Findings about this trial, in short; the whole of them stands at the end. */
-    private void own(Trial trial) {
-        List<Finding> about = findings.stream().filter(f -> {
-            var subject = Subjects.find(project, f.subject());
-            return subject != null && EcoreUtil.isAncestor(trial, subject);
-        }).toList();
-        if (!about.isEmpty()) {
+    /** The findings, in short; the whole of them stands at the end. */
+    private void own() {
+        if (!findings.isEmpty()) {
             html.element("h3", "Findings").open("ul");
-            about.forEach(f -> html.open("li").element("span", f.severity().name().toLowerCase(java.util.Locale.ROOT), "class", f.severity().name()
+            findings.forEach(f -> html.open("li").element("span", f.severity().name().toLowerCase(java.util.Locale.ROOT), "class", f.severity().name()
                     .toLowerCase(java.util.Locale.ROOT)).text(" " + f.message().text()).close("li"));
             html.close("ul");
         }

@@ -1,12 +1,13 @@
 package org.flexwright.core.session;
 
 import java.io.IOException;
-import java.net.InetAddress;
-import java.net.UnknownHostException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import org.flexwright.core.Message;
 
@@ -79,11 +80,12 @@ final class FolderLock {
                     : Message.of(ProjectStore.class, "lock.heldByPerson", who, host, Long.toString(pid), since);
         }
 
+        /** The machine's own name. Never asked of the network: where no name server answers, that takes seconds. */
         private static String hostName() {
             try {
-                return InetAddress.getLocalHost().getHostName();
-            } catch (UnknownHostException noName) {
-                return "localhost";
+                return Files.readString(Path.of("/proc/sys/kernel/hostname")).strip();
+            } catch (IOException notLinux) {
+                return Stream.of("HOSTNAME", "COMPUTERNAME").map(System::getenv).filter(Objects::nonNull).findFirst().orElse("localhost");
             }
         }
     }
