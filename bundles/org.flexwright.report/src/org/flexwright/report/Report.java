@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.flexwright.core.find.Finding;
 import org.flexwright.core.find.FindingService;
@@ -86,7 +87,7 @@ public final class Report {
         Map<Optional<Trial>, List<Finding>> ofTrial = findings.stream().collect(Collectors.groupingBy(f -> subjects.trial(f.subject())));
         for (Trial trial : project.getTrials()) {
             new TrialSection(project, registries, html, ofTrial.getOrDefault(Optional.of(trial), List.of())).write(trial);
-            photos(trial.getAttachments());
+            photos(attachments(trial));
         }
         new RecordSections(project, registries, html).write();
         findings(findings);
@@ -141,6 +142,12 @@ public final class Report {
         }
         html.text(cell.value()).open("br").open("span", "class", "v").text(cell.word()).close("span");
         html.close("td");
+    }
+
+    /** All that belongs to a trial, its steps and its parts, each once. */
+    private static List<Attachment> attachments(Trial trial) {
+        return Stream.of(trial.getAttachments().stream(), trial.getSteps().stream().flatMap(s -> s.getAttachments().stream()),
+                trial.getParts().stream().flatMap(p -> p.getPhotos().stream())).flatMap(all -> all).distinct().toList();
     }
 
     private void photos(List<Attachment> attachments) {
