@@ -111,6 +111,31 @@ need_xvfb() {
     fail "The tests of the window need a display of their own: install the package xvfb."
 }
 
+# A display of one's own, so that windows open without one and disturb nobody
+start_display() {
+    local number=$top/target/display left
+    rm -f "$number"
+    Xvfb -displayfd 3 -screen 0 1600x1000x24 -nolisten tcp 3>"$number" >/dev/null 2>&1 &
+    display_server=$!
+    trap 'kill $display_server 2>/dev/null' EXIT
+    for left in $(seq 100 -1 0); do
+        [ -s "$number" ] && break
+        [ "$left" -gt 0 ] || fail "The display for the windows did not start: try Xvfb by hand."
+        sleep 0.1
+    done
+    DISPLAY=:$(cat "$number")
+    export DISPLAY
+    unset WAYLAND_DISPLAY
+    export GDK_BACKEND=x11 NO_AT_BRIDGE=1
+}
+
+# Where the build puts the product for this machine
+product_folder() {
+    local arch
+    case $(uname -m) in aarch64|arm64) arch=aarch64 ;; *) arch=x86_64 ;; esac
+    echo "$top/releng/products/target/products/flexwright/linux/gtk/$arch/flexwright"
+}
+
 # Removes what earlier builds made: classes, reports and products of deleted sources must not come back
 clean_output() {
     rm -rf "$top"/bundles/*/target "$top"/features/*/target "$top"/releng/{acceptance,benchmarks,check,codegen,products,ui-harness}/target "$top"/releng/fixtures/*/target

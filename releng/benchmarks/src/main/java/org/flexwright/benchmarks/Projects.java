@@ -1,12 +1,8 @@
 package org.flexwright.benchmarks;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.flexwright.core.registry.Registries;
@@ -52,15 +48,5 @@ final class Projects {
             session.save();
         }
         return project;
-    }
-
-    static void delete(Path folder) throws IOException {
-        List<Path> all;
-        try (Stream<Path> walk = Files.walk(folder)) {
-            all = walk.sorted(Comparator.reverseOrder()).toList();
-        }
-        for (Path path : all) {
-            Files.delete(path);
-        }
     }
 }

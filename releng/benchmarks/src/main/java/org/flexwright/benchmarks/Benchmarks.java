@@ -1,0 +1,114 @@
+package org.flexwright.benchmarks;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Map;
+
+import javax.xml.parsers.ParserConfigurationException;
+
+import org.flexwright.core.registry.Registries;
+import org.xml.sax.SAXException;
+
+/** Measures and prints. What is aimed at stands beside; nothing is judged, as a busy machine would be blamed on the program. */
+public final class Benchmarks {
+
+    /** The trials of the example's own, and those of a busy workshop's years. */
+    private static final int[] TRIALS = {9, 300};
+    private static final int STARTS = 7;
+    private static final int CALLS = 9;
+    private static final double WINDOW_AIM = 1.5;
+    private static final double CALL_AIM_MS = 1000;
+    private static final double FILE_AIM = 3;
+    private static final double SCREEN_AIM_MS = 50;
+    private static final double MEBIBYTE = 1 << 20;
+
+    private final Installation product;
+    private final Path dropins;
+    private final Path work;
+    private final Path big;
+    private final Figures figures = new Figures(System.out);
+
+    private Benchmarks(Path product, Path dropins, Path work) {
+        this.product = new Installation(product, work.resolve("home"));
+        this.dropins = dropins;
+        this.work = work;
+        this.big = work.resolve("large.flexwright");
+    }
+
+    /**
+     * Runs all of them.
+     *
+     * @param arguments the folder of the product, the folder with the fixture's jar, and an empty folder to work in
+     */
+    public static void main(String[] arguments) throws IOException, InterruptedException, ParserConfigurationException, SAXException,
+            ReflectiveOperationException {
+        if (arguments.length != 3) {
+            System.err.println("Give three folders: the product, the fixture's jar, and an empty one to work in; releng/bench does.");
+            System.exit(2);
+        }
+        Path work = Path.of(arguments[2]).toAbsolutePath();
+        new Benchmarks(Path.of(arguments[0]).toAbsolutePath(), Path.of(arguments[1]).toAbsolutePath(), work).run();
+    }
+
+    private void run() throws IOException, InterruptedException, ParserConfigurationException, SAXException, ReflectiveOperationException {
+        Files.createDirectories(work);
+        figures.head();
+        Registries registries = Components.registries();
+        for (int trials : TRIALS) {
+            new Everyday(registries, work, trials).run(figures);
+        }
+        files(registries);
+        call();
+        windows();
+    }
+
+    private void files(Registries registries) throws IOException, ParserConfigurationException, SAXException {
+        BigProject project = new BigProject(registries);
+        project.make(big, BigProject.TRIALS);
+        OpenAndSave files = new OpenAndSave(project.store(), big);
+        files.run();
+        figures.line("a bare SAX parse of the large project's file", files.parse);
+        figures.line("opening the large project", files.open, files.parse, FILE_AIM);
+        figures.line("writing the same bytes, not waiting for the disk", files.write);
+        figures.line("writing the same bytes until the disk has them", files.forced);
+        figures.line("saving the large project", files.save, files.forced, FILE_AIM);
+        figures.note(String.format(Locale.ROOT, "(large: %d trials, %d readings, a file of %.1f MiB, %.0f MiB of memory when open)",
+                BigProject.TRIALS, BigProject.TRIALS * BigProject.READINGS_A_TRIAL, Files.size(big.resolve("project.xmi")) / MEBIBYTE,
+                files.held() / MEBIBYTE));
+    }
+
+    private void call() throws IOException, InterruptedException {
+        Series call = new Series();
+        product.run(Map.of(), "plugin", "list");
+        for (int i = 0; i < CALLS; i++) {
+            call.add(product.run(Map.of(), "plugin", "list"));
+        }
+        figures.line("one call: plugin list", call, CALL_AIM_MS);
+    }
+
+    private void windows() throws IOException, InterruptedException {
+        Installation empty = product.emptied(work.resolve("empty"), work.resolve("empty-home"));
+        WindowStarts starts = new WindowStarts(dropins, work);
+        String[] open = {"--open", big.toString()};
+        Series bare = new Series();
+        Series own = new Series();
+        Series large = new Series();
+        // the first start makes the caches
+        starts.painted(empty);
+        starts.painted(product);
+        for (int i = 0; i < STARTS; i++) {
+            bare.add(starts.painted(empty));
+            own.add(starts.painted(product));
+        }
+        starts.painted(product, open);
+        for (int i = 0; i < STARTS; i++) {
+            large.add(starts.painted(product, open));
+        }
+        figures.line("an empty window, second start until painted", bare);
+        figures.line("the product's window, second start until painted", own, bare, WINDOW_AIM);
+        figures.line("the same, opening the large project", large);
+        figures.line("scrolling its trials in the tree by a page", starts.scroll(product, open), SCREEN_AIM_MS);
+    }
+}

@@ -1,0 +1,37 @@
+package org.flexwright.benchmarks;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/** Times of one thing done several times, in ns. */
+final class Series {
+
+    private final List<Long> nanos = new ArrayList<>();
+
+    void add(long taken) {
+        nanos.add(taken);
+    }
+
+    int count() {
+        return nanos.size();
+    }
+
+    /** The middle one, or the mean of the two in the middle. */
+    double median() {
+        if (nanos.isEmpty()) {
+            throw new IllegalStateException("Nothing was measured.");
+        }
+        List<Long> sorted = nanos.stream().sorted().toList();
+        int half = sorted.size() / 2;
+        return sorted.size() % 2 == 1 ? sorted.get(half) : (sorted.get(half - 1) + sorted.get(half)) / 2.0;
+    }
+
+    long least() {
+        return Collections.min(nanos);
+    }
+
+    long most() {
+        return Collections.max(nanos);
+    }
+}
