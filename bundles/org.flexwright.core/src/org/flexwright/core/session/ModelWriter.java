@@ -23,20 +23,20 @@ import org.flexwright.core.session.Packages.FeatureShape;
  */
 final class ModelWriter {
     private static final String XSI = "http://www.w3.org/2001/XMLSchema-instance";
-    private static final String[] INDENTS = new String[16];
+    private static final byte[][] INDENTS = new byte[16][];
     static {
         for (int i = 0; i < INDENTS.length; i++) {
-            INDENTS[i] = "\n" + "  ".repeat(i);
+            INDENTS[i] = XmlBytes.utf8("\n" + "  ".repeat(i));
         }
     }
 
     private final Packages packages;
-    private final StringBuilder out;
+    private final XmlBytes out;
     private final Map<String, String> namespaces = new TreeMap<>();
 
     private ModelWriter(Packages packages, int capacity) {
         this.packages = packages;
-        this.out = new StringBuilder(capacity);
+        this.out = new XmlBytes(capacity);
     }
 
     /** A whole file with one root; {@code expectedBytes} is a guess of its size. */
@@ -44,14 +44,9 @@ final class ModelWriter {
         ModelWriter w = new ModelWriter(packages, Math.max(1 << 12, expectedBytes + expectedBytes / 8));
         String name = w.typeName(root);
         w.rest(root, name, 0);
-        w.out.append('\n');
-        String head = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<" + name + "\n    xmi:version=\"2.0\"\n    xmlns:xmi=\"" + ModelReader.XMI + "\""
-                + w.declarations("\n    ");
-        byte[] first = head.getBytes(StandardCharsets.UTF_8);
-        byte[] body = w.out.toString().getBytes(StandardCharsets.UTF_8);
-        byte[] all = java.util.Arrays.copyOf(first, first.length + body.length);
-        System.arraycopy(body, 0, all, first.length, body.length);
-        return all;
+        w.out.add('\n');
+        return w.out.after("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<" + name + "\n    xmi:version=\"2.0\"\n    xmlns:xmi=\"" + ModelReader.XMI + "\""
+                + w.declarations("\n    "));
     }
 
     /** Objects with all they contain, for the journal; read back by {@link ModelReader#fragment}. */
@@ -59,34 +54,38 @@ final class ModelWriter {
         ModelWriter w = new ModelWriter(packages, 1 << 10);
         for (EObject root : roots) {
             String name = w.typeName(root);
-            w.out.append("\n<").append(name);
+            w.out.add('\n');
+            w.out.add('<');
+            w.out.add(name);
             w.rest(root, name, 0);
         }
-        return "<objects" + w.declarations(" ") + ">" + w.out + "\n</objects>";
+        return new String(w.out.after("<objects" + w.declarations(" ") + ">"), StandardCharsets.UTF_8) + "\n</objects>";
     }
 
     private String declarations(String separator) {
-        StringBuilder b = new StringBuilder();
+        XmlBytes b = new XmlBytes(1 << 8);
         namespaces.forEach((prefix, uri) -> {
-            b.append(separator).append("xmlns:").append(prefix).append("=\"");
-            XmlText.escape(b, uri, true);
-            b.append('"');
+            b.add(separator + "xmlns:" + prefix + "=\"");
+            b.escaped(uri, true);
+            b.add('"');
         });
-        return b.toString();
+        return new String(b.after(""), StandardCharsets.UTF_8);
     }
 
     /** Attributes, content and end of an element whose name has been written. */
     private void rest(EObject object, String name, int depth) {
         boolean content = object instanceof AnyType any ? standIn(any, depth) : known(object, depth);
         if (!content) {
-            out.append("/>");
+            out.add("/>");
             return;
         }
-        if (out.charAt(out.length() - 1) == '>' && !endsWithText) {
+        if (out.last() == '>' && !endsWithText) {
             newLine(depth);
         }
         endsWithText = false;
-        out.append("</").append(name).append('>');
+        out.add("</");
+        out.add(name);
+        out.add('>');
     }
 
     private boolean endsWithText;
@@ -97,7 +96,10 @@ final class ModelWriter {
         for (FeatureShape f : shape.attributes) {
             if (o.eIsSet(f.id)) {
                 Object value = o.eGet(f.id, true, true);
-                attribute(f.feature.getName(), f.reference == null ? f.print(value) : ids(value, f), depth);
+                newLine(depth + 2);
+                out.add(f.attributeStart);
+                out.escaped(f.reference == null ? f.print(value) : ids(value, f), true);
+                out.add('"');
             }
         }
         AnyType unknown = UnknownFeatures.of(object);
@@ -128,21 +130,23 @@ final class ModelWriter {
         }
         for (Object item : (List<?>) value) {
             newLine(depth);
-            out.append('<').append(name);
+            out.add(f.elementStart);
             String text = f.print(item);
             if (text.isEmpty()) {
-                out.append("/>");
+                out.add("/>");
             } else {
-                out.append('>');
-                XmlText.escape(out, text, false);
-                out.append("</").append(name).append('>');
+                out.add('>');
+                out.escaped(text, false);
+                out.add("</");
+                out.add(name);
+                out.add('>');
             }
         }
     }
 
     private void child(EObject child, FeatureShape f, String name, int depth) {
         newLine(depth);
-        out.append('<').append(name);
+        out.add(f.elementStart);
         if (child.eClass() != f.reference.getEReferenceType()) {
             type(child, depth);
         }
@@ -167,14 +171,15 @@ final class ModelWriter {
             if (e.getValue() instanceof AnyType child) {
                 String name = qualified(e.getEStructuralFeature());
                 newLine(depth + 1);
-                out.append('<').append(name);
+                out.add('<');
+                out.add(name);
                 if (child.eClass() != XMLTypePackage.Literals.ANY_TYPE) {
                     type(child, depth + 1);
                 }
                 rest(child, name, depth + 1);
                 endsWithText = false;
             } else {
-                XmlText.escape(out, String.valueOf(e.getValue()), false);
+                out.escaped(String.valueOf(e.getValue()), false);
                 endsWithText = true;
             }
         }
@@ -183,7 +188,7 @@ final class ModelWriter {
 
     private boolean open(boolean content) {
         if (!content) {
-            out.append('>');
+            out.add('>');
         }
         return true;
     }
@@ -195,16 +200,17 @@ final class ModelWriter {
 
     private void attribute(String name, String value, int depth) {
         newLine(depth + 2);
-        out.append(name).append("=\"");
-        XmlText.escape(out, value, true);
-        out.append('"');
+        out.add(name);
+        out.add("=\"");
+        out.escaped(value, true);
+        out.add('"');
     }
 
     private void newLine(int depth) {
         if (depth < INDENTS.length) {
-            out.append(INDENTS[depth]);
+            out.add(INDENTS[depth]);
         } else {
-            out.append('\n').append("  ".repeat(depth));
+            out.add("\n" + "  ".repeat(depth));
         }
     }
 

@@ -111,8 +111,8 @@ final class Packages {
     static final class ClassShape {
         final EClass eClass;
         final EAttribute idAttribute;
-        final List<FeatureShape> attributes;
-        final List<FeatureShape> elements;
+        final FeatureShape[] attributes;
+        final FeatureShape[] elements;
         private final Map<String, FeatureShape> byName = new HashMap<>();
 
         ClassShape(EClass eClass) {
@@ -121,8 +121,8 @@ final class Packages {
             List<FeatureShape> all = eClass.getEAllStructuralFeatures().stream()
                     .filter(f -> !f.isTransient() && !f.isDerived() && !(f instanceof EReference r && r.isContainer()))
                     .map(f -> new FeatureShape(eClass, f)).toList();
-            attributes = all.stream().filter(f -> !f.isElement()).toList();
-            elements = all.stream().filter(FeatureShape::isElement).toList();
+            attributes = all.stream().filter(f -> !f.isElement()).toArray(FeatureShape[]::new);
+            elements = all.stream().filter(FeatureShape::isElement).toArray(FeatureShape[]::new);
             all.forEach(f -> byName.put(f.feature.getName(), f));
         }
 
@@ -141,6 +141,10 @@ final class Packages {
         final boolean text;
         final boolean number;
         final boolean instant;
+        /** Its name and what follows until the value. */
+        final byte[] attributeStart;
+        /** What begins its elements. */
+        final byte[] elementStart;
 
         FeatureShape(EClass owner, EStructuralFeature feature) {
             this.feature = feature;
@@ -152,6 +156,8 @@ final class Packages {
             text = type == String.class;
             number = type == Double.class || type == double.class;
             instant = type == Instant.class;
+            attributeStart = XmlBytes.utf8(feature.getName() + "=\"");
+            elementStart = XmlBytes.utf8("<" + feature.getName());
         }
 
         boolean isElement() {

@@ -21,39 +21,6 @@ final class XmlText {
         return -1;
     }
 
-    /** Appends text so that a reader gets exactly it back; in an attribute line ends and tabs too. */
-    static void escape(StringBuilder out, String text, boolean attribute) {
-        int from = 0;
-        int n = text.length();
-        for (int i = 0; i < n; i++) {
-            char c = text.charAt(i);
-            // nearly all characters stand for themselves
-            if (c > '>' && c < 0xD800) {
-                continue;
-            }
-            String instead = switch (c) {
-                case '<' -> "&lt;";
-                case '&' -> "&amp;";
-                case '>' -> attribute ? null : "&gt;";
-                case '"' -> attribute ? "&quot;" : null;
-                case '\n' -> attribute ? "&#xA;" : null;
-                case '\t' -> attribute ? "&#x9;" : null;
-                case '\r' -> "&#xD;";
-                default -> null;
-            };
-            if (instead != null) {
-                out.append(text, from, i).append(instead);
-                from = i + 1;
-            } else if (c < ' ' && c != '\n' && c != '\t' || c >= 0xD800) {
-                int bad = firstForbidden(text);
-                if (bad >= 0) {
-                    throw new ForbiddenCharacterException(text, bad);
-                }
-            }
-        }
-        out.append(text, from, n);
-    }
-
     /** A text holds a character that no XML file can hold. */
     static final class ForbiddenCharacterException extends IllegalArgumentException {
         private static final long serialVersionUID = 1L;
