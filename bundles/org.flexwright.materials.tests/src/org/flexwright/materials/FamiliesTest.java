@@ -19,9 +19,10 @@ import org.flexwright.core.Source;
 import org.flexwright.core.find.Finding;
 import org.flexwright.core.find.RuleContext;
 import org.flexwright.core.find.Severity;
+import org.flexwright.core.property.FamilyReach;
+import org.flexwright.core.property.FamilyReach.Reply;
 import org.flexwright.core.property.PropertyCatalogue;
 import org.flexwright.core.property.PropertyDef;
-import org.flexwright.materials.FamilyTable.Reply;
 import org.flexwright.materials.formula.ModulusBand;
 import org.flexwright.model.MaterialGrade;
 import org.flexwright.model.MaterialValue;
@@ -208,5 +209,25 @@ class FamiliesTest {
     @Test
     void noWordsAreLeftOver() {
         assertEquals(Stream.of(Say.values()).map(Say::key).collect(Collectors.toSet()), ResourceBundle.getBundle("org.flexwright.materials.messages").keySet());
+    }
+
+    /** What the command line and the window ask through core is the table itself, every family once. */
+    @Test
+    void throughCore() {
+        TargetSheet sheet = ModelFactory.eINSTANCE.createTargetSheet();
+        sheet.getTargets().add(target("testing.shore-a", TargetRule.BETWEEN, 45.0, 55.0));
+        sheet.getTargets().add(target("testing.rests-inverted", TargetRule.NEVER, null, null));
+        List<FamilyReach> reached = new FamilyEstimator().families(sheet, PROPERTIES);
+        assertEquals(families.all().stream().map(Family::id).toList(), reached.stream().map(FamilyReach::id).toList());
+        for (FamilyReach family : reached) {
+            assertEquals(2, family.answers().size(), family.id());
+            assertEquals(Reply.UNKNOWN, family.answers().get(1).reply(), family.id());
+            Family.Range hardness = families.find(family.id()).orElseThrow().range("testing.shore-a").orElse(null);
+            boolean apart = hardness != null && (hardness.high() < 45 || hardness.low() > 55);
+            assertEquals(apart, family.excluded(), family.id());
+        }
+        assertTrue(reached.stream().anyMatch(FamilyReach::excluded));
+        assertTrue(reached.stream().anyMatch(f -> !f.excluded()));
+        assertEquals(reached.size(), new FamilyEstimator().families(ModelFactory.eINSTANCE.createTargetSheet(), PROPERTIES).size(), "named without targets");
     }
 }

@@ -8,6 +8,7 @@ import org.flexwright.core.find.Finding;
 import org.flexwright.core.find.FindingRule;
 import org.flexwright.core.find.RuleContext;
 import org.flexwright.core.find.Severity;
+import org.flexwright.core.property.FamilyReach.Reply;
 import org.flexwright.model.MaterialGrade;
 import org.flexwright.model.Project;
 import org.flexwright.model.TargetSheet;
@@ -50,7 +51,7 @@ public final class FamilyRule implements FindingRule {
         project.getTargetSheets().stream().max(Comparator.comparingInt(TargetSheet::getVersion)).ifPresent(sheet -> {
             for (MaterialGrade grade : project.getGrades()) {
                 families.find(grade.getFamily()).ifPresent(family -> FamilyTable.of(sheet, List.of(family), context.properties()).rows().get(0).cells().stream()
-                        .filter(c -> c.reply() == FamilyTable.Reply.CANNOT).forEach(c -> out.accept(finding(grade, family, c))));
+                        .filter(c -> c.reply() == Reply.CANNOT).forEach(c -> out.accept(finding(grade, family, c))));
             }
         });
     }

@@ -7,6 +7,7 @@ import java.util.Optional;
 
 import org.flexwright.core.Message;
 import org.flexwright.core.Source;
+import org.flexwright.core.property.FamilyReach.Reply;
 import org.flexwright.core.property.PropertyCatalogue;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.model.Target;
@@ -20,11 +21,6 @@ import org.flexwright.quantity.QuantityFormat;
  * @param rows one a family
  */
 public record FamilyTable(List<Row> rows) {
-
-    /** What a family can do about a target. */
-    public enum Reply {
-        CAN, CANNOT, UNKNOWN
-    }
 
     /**
      * Bounds of a target in the property's canonical unit.

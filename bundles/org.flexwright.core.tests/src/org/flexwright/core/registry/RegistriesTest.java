@@ -20,12 +20,15 @@ import org.flexwright.core.find.Finding;
 import org.flexwright.core.find.FindingRule;
 import org.flexwright.core.find.RuleContext;
 import org.flexwright.core.process.StepKind;
+import org.flexwright.core.property.FamilyReach;
+import org.flexwright.core.property.PropertyCatalogue;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.property.PropertyEstimator;
 import org.flexwright.core.property.PropertySet;
 import org.flexwright.model.MaterialGrade;
 import org.flexwright.model.ModelFactory;
 import org.flexwright.model.ModelPackage;
+import org.flexwright.model.TargetSheet;
 import org.flexwright.quantity.QuantityKind;
 import org.junit.jupiter.api.Test;
 
@@ -190,6 +193,38 @@ class RegistriesTest {
         assertEquals(List.of(), registries.failures());
         assertTrue(registries.estimates().estimate(property("t.a", "Force"), ModelFactory.eINSTANCE.createMaterialGrade(), null).isEmpty());
         assertEquals("It broke off while estimating Force: no table", registries.failures().get(0).why());
+    }
+
+    @Test
+    void familiesOfABrokenEstimatorAreNoneAndItIsNamed() {
+        PropertyEstimator broken = new PropertyEstimator() {
+            @Override
+            public Rank rank() {
+                return Rank.FAMILY_RANGE;
+            }
+
+            @Override
+            public Optional<Estimate> estimate(PropertyDef property, MaterialGrade grade) {
+                return Optional.empty();
+            }
+
+            @Override
+            public List<FamilyReach> families(TargetSheet sheet, PropertyCatalogue properties) {
+                throw new IllegalStateException("no table");
+            }
+        };
+        PropertyEstimator silent = (Estimator) () -> PropertyEstimator.Rank.MODEL;
+        Registries registries = new Registries(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(broken, silent));
+        assertEquals(List.of(), registries.estimates().families(ModelFactory.eINSTANCE.createTargetSheet(), registries.properties()));
+        assertEquals(1, registries.failures().size());
+        assertEquals("It broke off while estimating what families can reach: no table", registries.failures().get(0).why());
+    }
+
+    private interface Estimator extends PropertyEstimator {
+        @Override
+        default Optional<Estimate> estimate(PropertyDef property, MaterialGrade grade) {
+            return Optional.empty();
+        }
     }
 
     @Test

@@ -11,6 +11,7 @@ import org.flexwright.core.Source;
 import org.flexwright.model.Lot;
 import org.flexwright.model.MaterialGrade;
 import org.flexwright.model.MaterialValue;
+import org.flexwright.model.TargetSheet;
 import org.flexwright.quantity.QuantityKind;
 import org.flexwright.quantity.Unit;
 import org.flexwright.quantity.Units;
@@ -40,6 +41,11 @@ public final class PropertyService {
             estimator.estimate(property, grade).ifPresent(e -> found.add(new Evidence(e, rank, true)));
         }
         return List.copyOf(found);
+    }
+
+    /** Every family of materials that is known here, held against a target sheet; a sheet without targets names them alone. */
+    public List<FamilyReach> families(TargetSheet sheet, PropertyCatalogue properties) {
+        return estimators.stream().flatMap(e -> e.families(sheet, properties).stream()).toList();
     }
 
     private static Optional<Evidence> own(PropertyDef property, MaterialValue value) {

@@ -10,6 +10,7 @@ import org.flexwright.core.calc.Calculation;
 import org.flexwright.core.calc.CalculationInfo;
 import org.flexwright.core.calc.Field;
 import org.flexwright.core.calc.Outcome;
+import org.flexwright.core.property.FamilyReach.Reply;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.materials.Families;
 import org.flexwright.materials.FamilyTable;
@@ -107,12 +108,12 @@ public final class FamilyTableCalculation implements Calculation<FamilyTableCalc
 
     /** The cell that decides: one that excludes, else one nobody knows, else the first. */
     private static Verdict verdict(FamilyTable.Row row) {
-        FamilyTable.Cell decides = first(row, FamilyTable.Reply.CANNOT).or(() -> first(row, FamilyTable.Reply.UNKNOWN)).orElse(row.cells().get(0));
+        FamilyTable.Cell decides = first(row, Reply.CANNOT).or(() -> first(row, Reply.UNKNOWN)).orElse(row.cells().get(0));
         return new Verdict(row.family().title(), decides.reply().name().toLowerCase(java.util.Locale.ROOT),
                 decides.wanted().property().title() + ": " + decides.reason().text() + " [" + decides.source().display() + "]");
     }
 
-    private static Optional<FamilyTable.Cell> first(FamilyTable.Row row, FamilyTable.Reply reply) {
+    private static Optional<FamilyTable.Cell> first(FamilyTable.Row row, Reply reply) {
         return row.cells().stream().filter(c -> c.reply() == reply).findFirst();
     }
 }
