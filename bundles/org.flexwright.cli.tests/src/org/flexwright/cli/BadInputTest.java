@@ -114,6 +114,31 @@ class BadInputTest {
         assertFalse(bench.run("project", "show").err().contains("root:"));
     }
 
+    /** What a tired maker types: each gets a sentence that says what was meant instead. */
+    @Test
+    void tiredMaker() throws Exception {
+        refused(2, says("no unit", "22.88 g"), "trial", "weigh", "T01", "--role", "A", "--net", "22.88");
+        refused(2, says("\"12 ml\"", "volume", "oz"), "trial", "read", "T01", "--part", "P1", "--property", "mass", "--readings", "12 ml");
+        refused(2, says("semicolons"), "trial", "read", "T01", "--part", "P1", "--property", "shore-a", "--readings", "46 47 46");
+        refused(2, says("semicolons"), "trial", "read", "T01", "--part", "P1", "--property", "shore-a", "--readings", "46, 47, 46");
+        refused(2, says("did you mean", "testing.apparent-hardness"), "trial", "read", "T01", "--part", "P1", "--property", "hardness", "--readings", "46");
+        refused(2, says("did you mean materials.density"), "material", "value", "--material", "A", "--property", "densty", "--sheet", "1.05g/cm3");
+        refused(2, says("Net 5 g", "gross 3 g"), "trial", "weigh", "T01", "--role", "A", "--net", "5g", "--gross", "3g");
+        refused(2, says("role \"C\"", "A, B, single"), "trial", "weigh", "T01", "--role", "C", "--net", "5g");
+        refused(2, says("photo, settings, data sheet"), "trial", "attach", "T01", "x.png", "--kind", "picture");
+        refused(3, says("x.png", "not there"), "trial", "attach", "T01", "x.png");
+        refused(2, says("kind of instrument", "balance"), "instrument", "add", "--name", "scale", "--kind", "scales");
+        refused(2, says("2031-01-01T10:00 lies in the future"), "session", "add", "--code", "S", "--at", "2031-01-01T10:00");
+        refused(2, says("like 2025-03-14"), "lot", "add", "--material", "A", "--code", "L", "--expires", "31.01.2027");
+        refused(2, says("10.5 : 3"), "trial", "step", "T01", "weigh", "--set", "ratioA=10.5 : 3");
+        refused(2, says("1 Prepare the mould"), "trial", "step", "T01", "wiegh", "--done");
+        refused(2, says("no unit"), "trial", "step", "T01", "weigh", "--use", "A=A:22.88");
+        refused(2, says("role=material:mass"), "trial", "step", "T01", "weigh", "--use", "A:22.88g");
+        refused(2, says("below the second"), "target", "add", "--property", "shore-a", "--between", "55;45");
+        refused(2, says("55 %", "Shore A"), "target", "add", "--property", "shore-a", "--at-least", "55 %");
+        refused(2, says("already"), "material", "add", "--code", "a");
+    }
+
     @Test
     void wrongWords() {
         assertEquals(2, bench.run("nonsense").status());

@@ -125,8 +125,8 @@ public final class Cli {
         }
 
         static List<Object> nouns() {
-            return List.of(new ProjectNoun(), new ReferenceNoun(), new TargetNoun(), new StockNouns.MaterialNoun(), new StockNouns.LotNoun(),
-                    new StockNouns.InstrumentNoun(), new StockNouns.SessionNoun(), new TrialNoun(), new RecipeNoun(), new CalcNoun(),
+            return List.of(new ProjectNoun(), new NeedNoun(), new ReferenceNoun(), new TargetNoun(), new StockNouns.MaterialNoun(), new StockNouns.LotNoun(),
+                    new StockNouns.InstrumentNoun(), new ControlNoun(), new StockNouns.SessionNoun(), new TrialNoun(), new RecipeNoun(), new CalcNoun(),
                     new PluginNoun(), new ReportCall(), new ExampleCall());
         }
 

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
+import org.flexwright.core.field.FieldText;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.verdict.Judgement;
@@ -104,7 +105,6 @@ final class CompareCall extends ProjectCall {
             return Math.round(judgement.mean()) + " % (" + (judgement.interval() == null ? "" : Math.round(judgement.interval().low()) + " to " + Math
                     .round(Math.min(PERCENT, judgement.interval().high()))) + " %)";
         }
-        return half > 0 ? QuantityFormat.format(judgement.mean(), half, def.kind().unit()) : QuantityFormat.plain(judgement
-                .mean()) + " " + unit;
+        return half > 0 ? QuantityFormat.format(judgement.mean(), half, def.kind().unit()) : FieldText.digits(judgement.mean()) + " " + unit;
     }
 }

@@ -1,9 +1,13 @@
 package org.flexwright.cli;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Function;
 
 import org.flexwright.core.property.PropertyDef;
+import org.flexwright.core.trial.TargetSheets;
 import org.flexwright.model.Instrument;
 import org.flexwright.model.Lot;
 import org.flexwright.model.MaterialGrade;
@@ -17,13 +21,48 @@ import org.flexwright.model.Trial;
 
 /** Things by the code a person types; one sentence when there is none. */
 final class Find {
+    /** More than these are not listed in a sentence. */
+    private static final int FEW = 14;
+
     private Find() {
     }
 
     static <T> T one(String what, List<T> all, Function<T, String> code, String typed) {
-        return all.stream().filter(x -> typed.equalsIgnoreCase(code.apply(x))).findFirst().orElseThrow(() -> new UsageException(
-                "There is no " + what + " \"" + typed + "\"; " + (all.isEmpty() ? "there is none yet." : "there are " + String.join(", ",
-                        all.stream().map(code).map(String::valueOf).limit(20).toList()) + ".")));
+        return all.stream().filter(x -> typed.strip().equalsIgnoreCase(code.apply(x))).findFirst().orElseThrow(() -> none(what, typed, all.stream().map(code)
+                .map(String::valueOf).toList()));
+    }
+
+    /** By id, by what stands behind the point of an id when that is enough, or by title. */
+    static <T> T named(String what, List<T> all, Function<T, String> id, Function<T, String> title, String typed) {
+        String wanted = typed.strip();
+        Optional<T> exact = all.stream().filter(x -> wanted.equalsIgnoreCase(id.apply(x))).findFirst();
+        if (exact.isPresent()) {
+            return exact.get();
+        }
+        String tail = "." + wanted.toLowerCase(Locale.ROOT);
+        List<T> found = all.stream().filter(x -> id.apply(x).endsWith(tail) || wanted.equalsIgnoreCase(title.apply(x))).toList();
+        if (found.size() > 1) {
+            throw new UsageException("There is more than one " + what + " \"" + typed + "\": say which of " + String.join(", ", found.stream().map(id).toList())
+                    + ".");
+        }
+        return found.stream().findFirst().orElseThrow(() -> none(what, typed, all.stream().map(id).toList()));
+    }
+
+    private static UsageException none(String what, String typed, List<String> known) {
+        String sentence = "There is no " + what + " \"" + typed + "\"";
+        List<String> near = Nearest.of(typed, known);
+        if (known.isEmpty()) {
+            return new UsageException(sentence + "; there is none yet.");
+        }
+        if (known.size() <= FEW) {
+            return new UsageException(sentence + "; there are " + String.join(", ", known) + ".");
+        }
+        return new UsageException(sentence + (near.isEmpty() ? "; there are " + known.size() + "." : ": did you mean " + String.join(" or ", near) + "?"));
+    }
+
+    /** A constant by its word; dashes, underlines and spaces are alike. */
+    static <E extends Enum<E>> E word(String what, List<E> all, String typed) {
+        return one(what, all, Words::of, typed.replace('-', ' ').replace('_', ' '));
     }
 
     static Trial trial(Project project, String code) {
@@ -31,7 +70,7 @@ final class Find {
     }
 
     static Part part(Trial trial, String code) {
-        return one("part in " + trial.getCode(), trial.getParts(), Part::getCode, code);
+        return one("part of " + trial.getCode(), trial.getParts(), Part::getCode, code);
     }
 
     static Session session(Project project, String code) {
@@ -55,44 +94,44 @@ final class Find {
         return one("lot", project.getGrades().stream().flatMap(g -> g.getLots().stream()).toList(), Lot::getCode, typed);
     }
 
-    static PropertyDef property(CliServices services, String id) {
-        return one("property", services.registries().properties().all(), PropertyDef::id, id.contains(".") ? id : "testing." + id);
+    static PropertyDef property(CliServices services, String typed) {
+        return named("property", services.registries().properties().all(), PropertyDef::id, PropertyDef::title, typed);
     }
 
     /** The newest target sheet. */
     static TargetSheet sheet(Project project) {
-        if (project.getTargetSheets().isEmpty()) {
+        TargetSheet sheet = TargetSheets.current(project);
+        if (sheet == null) {
             throw new UsageException("There is no target sheet yet: flexwright target add makes one.");
         }
-        return project.getTargetSheets().get(project.getTargetSheets().size() - 1);
+        return sheet;
     }
 
     /** A step by its number from 1, its kind or its title. */
     static Step step(Trial trial, String typed) {
         List<Step> steps = trial.getSteps();
-        if (typed.matches("\\d+")) {
+        if (typed.matches("\\d{1,4}")) {
             int number = Integer.parseInt(typed);
             if (number < 1 || number > steps.size()) {
                 throw new UsageException(trial.getCode() + " has steps 1 to " + steps.size() + ", not " + typed + ".");
             }
             return steps.get(number - 1);
         }
-        List<Step> found = steps.stream().filter(s -> typed.equalsIgnoreCase(s.getTitle()) || s.getKind() != null && (typed.equals(s.getKind())
-                || s.getKind().endsWith("." + typed))).toList();
-        if (found.size() != 1) {
-            throw new UsageException((found.isEmpty() ? "There is no step \"" : "There is more than one step \"") + typed + "\" in "
-                    + trial.getCode() + ": give its number, 1 to " + steps.size() + ".");
+        String wanted = typed.strip().toLowerCase(Locale.ROOT);
+        List<Step> found = steps.stream().filter(s -> wanted.equalsIgnoreCase(s.getTitle()) || s.getKind() != null && (wanted.equals(s.getKind())
+                || s.getKind().endsWith("." + wanted))).toList();
+        if (found.isEmpty()) {
+            throw new UsageException("There is no step \"" + typed + "\" in " + trial.getCode() + "; there are " + String.join(", ", steps.stream().map(s -> (steps
+                    .indexOf(s) + 1) + " " + s.getTitle()).toList()) + ".");
+        }
+        if (found.size() > 1) {
+            throw new UsageException("There is more than one step \"" + typed + "\" in " + trial.getCode() + ": give its number, 1 to " + steps.size() + ".");
         }
         return found.get(0);
     }
 
-    /** A role by its name, or A and B for the components. */
+    /** A role by its word; A and B are the components, "part A" too. */
     static PartRole role(String typed) {
-        String name = switch (typed.strip().toUpperCase(java.util.Locale.ROOT)) {
-            case "A" -> "COMPONENT_A";
-            case "B" -> "COMPONENT_B";
-            default -> typed.strip().toUpperCase(java.util.Locale.ROOT).replace('-', '_').replace(' ', '_');
-        };
-        return one("role", PartRole.VALUES, r -> r.getName(), name);
+        return word("role", Arrays.asList(PartRole.values()), typed.strip().replaceFirst("(?i)^(part|component)[\\s_-]+(?=[ab]$)", ""));
     }
 }

@@ -3,11 +3,12 @@ package org.flexwright.cli;
 import java.util.Map;
 
 import org.flexwright.core.registry.Registries;
+import org.flexwright.model.ModelFactory;
 
 import picocli.CommandLine.Command;
 
 /** What the plugins brought. */
-@Command(name = "plugin", description = "What the plugins brought: routes, step kinds, properties, rules, and what failed to start.",
+@Command(name = "plugin", description = "What the plugins brought: routes, step kinds, properties, families, rules, and what failed to start.",
         mixinStandardHelpOptions = true, footer = { "", "Example: flexwright plugin list" }, subcommands = PluginNoun.ListCall.class)
 final class PluginNoun extends Noun {
 
@@ -21,6 +22,7 @@ final class PluginNoun extends Noun {
             all.processKinds().forEach(p -> row(reply, "route", p.id(), p.title()));
             all.stepKinds().forEach(s -> row(reply, "step", s.id(), s.title()));
             all.properties().all().forEach(p -> row(reply, "property", p.id(), p.title()));
+            all.estimates().families(ModelFactory.eINSTANCE.createTargetSheet(), all.properties()).forEach(f -> row(reply, "family", f.id(), f.title()));
             all.rules().forEach(r -> row(reply, "rule", r.id(), r.title()));
             all.calculations().forEach(c -> row(reply, "calculation", c.info().id(), c.info().title()));
             all.failures().forEach(f -> {

@@ -5,12 +5,15 @@ import java.util.List;
 import java.util.Map;
 
 import org.eclipse.emf.ecore.EObject;
+import org.flexwright.core.field.FieldText;
 import org.flexwright.core.find.Finding;
+import org.flexwright.core.find.FindingRule;
 import org.flexwright.core.find.FindingService;
 import org.flexwright.core.session.KeptVersion;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.session.ProjectStore;
 import org.flexwright.model.Importance;
+import org.flexwright.model.MaterialGrade;
 import org.flexwright.model.ModelFactory;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Need;
@@ -88,23 +91,35 @@ final class ProjectNoun extends Noun {
             project.getNeeds().forEach(n -> reply.line("  " + (n.getImportance() == Importance.MUST ? "must  " : "nice  ") + n.getText()));
             project.getReferenceParts().forEach(r -> reply.line("  reference part  " + r.getName()));
             for (TargetSheet sheet : project.getTargetSheets()) {
-                reply.line("  target sheet v" + sheet.getVersion() + (sheet.getFrozenAt() == null ? " (open)" : " (frozen)") + ": "
-                        + sheet.getTargets().size() + " targets");
+                reply.line("  target sheet v" + sheet.getVersion() + (sheet.getFrozenAt() == null ? " (open)" : " (frozen)") + ": " + Words.count(sheet
+                        .getTargets().size(), "target"));
             }
-            project.getGrades().forEach(g -> reply.line("  material  " + g.getCode() + "  " + g.getName() + "  lots: " + String.join(", ",
-                    g.getLots().stream().map(l -> String.valueOf(l.getCode())).toList())));
+            project.getGrades().forEach(grade -> material(grade, reply));
+            project.getInstruments().forEach(i -> reply.line("  instrument  " + i.getName() + Words.tail(", ", i.getKind()) + (i.getResolution() == null ? ""
+                    : ", steps of " + FieldText.digits(i.getResolution()) + Words.tail(" ", i.getUnit()))));
+            project.getControlPieces().forEach(c -> reply.line("  control piece  " + c.getCode()));
+            project.getSessions().forEach(s -> reply.line("  session  " + s.getCode() + "  " + Words.moment(s.getAt()) + (s.getRoomC() == null ? "" : ", "
+                    + FieldText.digits(s.getRoomC()) + " °C") + (s.getRoomRh() == null ? "" : ", " + FieldText.digits(s.getRoomRh()) + " %RH")));
             for (Trial trial : project.getTrials()) {
-                reply.line("  trial  " + trial.getCode() + "  " + Words.of(trial.getState()) + "  " + orEmpty(trial.getTitle()));
+                reply.line("  trial  " + trial.getCode() + "  " + Words.of(trial.getState()) + "  " + orEmpty(trial.getTitle()) + Words.tail("   -> ", trial
+                        .getConclusion()));
                 reply.item(Map.of("trial", trial.getCode(), "state", Words.of(trial.getState()), "title", orEmpty(trial.getTitle()), "conclusion",
                         orEmpty(trial.getConclusion())));
             }
             project.getRecipes().forEach(r -> reply.line("  recipe  " + r.getCode() + " v" + r.getVersion()));
-            reply.result("needs", Value.number(project.getNeeds().size(), "1", "own record"));
-            reply.result("trials", Value.number(project.getTrials().size(), "1", "own record"));
-            reply.result("sessions", Value.number(project.getSessions().size(), "1", "own record"));
+            reply.result("needs", Value.number(project.getNeeds().size(), "1", Reply.OWN_RECORD));
+            reply.result("trials", Value.number(project.getTrials().size(), "1", Reply.OWN_RECORD));
+            reply.result("sessions", Value.number(project.getSessions().size(), "1", Reply.OWN_RECORD));
             session.missingPlugins().forEach(m -> reply.line("  missing plugin: " + m.plugin() + " " + m.version() + " (" + m.nsURI() + ")"));
             return reply;
         }
+    }
+
+    private static void material(MaterialGrade grade, Reply reply) {
+        reply.line("  material  " + grade.getCode() + "  " + Words.of(grade.getRole()) + Words.tail(", ", grade.getName()) + Words.tail(", family ", grade
+                .getFamily()));
+        grade.getLots().forEach(lot -> reply.line("      lot  " + lot.getCode() + (lot.getOpened() == null ? "" : ", opened " + lot.getOpened()) + (lot
+                .getExpires() == null ? "" : ", expires " + lot.getExpires())));
     }
 
     static String orEmpty(String text) {
@@ -137,7 +152,7 @@ final class ProjectNoun extends Noun {
                 }
             }
             reply.result("findings", Value.number(count, "1", "the plugins' rules"));
-            reply.line(count == 0 ? "Nothing found by the rules that are here." : count + " findings:");
+            reply.line(count == 0 ? "Nothing found by the rules that are here." : Words.count(count, "finding") + ":");
             services.registries().failures().forEach(f -> reply.notice(f.what() + ": " + f.why()));
             return reply;
         }
@@ -154,9 +169,9 @@ final class ProjectNoun extends Noun {
 
     @Command(name = "override", description = "Go against a stop finding, with a reason. It lapses when the values it rests on change.",
             mixinStandardHelpOptions = true,
-            footer = { "", "Example: flexwright project override --rule moulding.fresh-resin-mould --trial T03 --reason \"cup test cured\"" })
+            footer = { "", "Example: flexwright project override --rule moulding.cure-poison --trial T03 --reason \"cup test cured\"" })
     static final class GoAgainst extends ProjectCall {
-        @Option(names = "--rule", required = true, description = "Id of the rule.")
+        @Option(names = "--rule", required = true, description = "Id of the rule, as flexwright project check names it.")
         String rule;
         @Option(names = "--trial", required = true, description = "Trial it speaks of.")
         String trial;
@@ -175,12 +190,14 @@ final class ProjectNoun extends Noun {
             List<Finding> found = service.check(session.project(), services.clock().instant()).stream().filter(f -> f.rule().equals(rule)
                     && Check.inside(session.find(f.subject()).orElse(null), about)).toList();
             if (found.isEmpty()) {
+                Find.one("rule", services.registries().rules(), FindingRule::id, rule);
                 throw new UsageException("The rule " + rule + " says nothing about " + about.getCode()
                         + "; flexwright project check lists what stands.");
             }
             session.execute("Go against " + rule, edit -> found.forEach(f -> FindingService.override(edit, f, reason, who == null ? services.who()
                     : who)));
-            return new Reply(id()).input("rule", rule).input("trial", about.getCode()).words("reason", reason);
+            return new Reply(id()).input("rule", rule).input("trial", about.getCode()).words("reason", reason).result("findings", Value.number(found.size(),
+                    "1", Reply.OWN_RECORD));
         }
     }
 
@@ -199,7 +216,7 @@ final class ProjectNoun extends Noun {
             List<KeptVersion> kept = store.kept(folder);
             Reply reply = new Reply(id());
             if (state == null) {
-                kept.forEach(k -> reply.line(String.format("%4d  %s  %d bytes", k.number(), k.at(), k.bytes())).item(Map.of("state", k.number(),
+                kept.forEach(k -> reply.line(String.format("%4d  put aside %s  %d bytes", k.number(), Words.moment(k.at()), k.bytes())).item(Map.of("state", k.number(),
                         "at", k.at().toString(), "bytes", k.bytes())));
                 if (kept.isEmpty()) {
                     reply.line("There is no earlier state yet: one is kept at every save.");
@@ -207,10 +224,10 @@ final class ProjectNoun extends Noun {
                 return reply;
             }
             KeptVersion chosen = kept.stream().filter(k -> k.number() == state).findFirst().orElseThrow(() -> new UsageException(
-                    "There is no state " + state + "; there are " + String.join(", ", kept.stream().map(k -> String.valueOf(k.number()))
-                            .toList()) + "."));
+                    "There is no state " + state + (kept.isEmpty() ? " yet: one is kept at every save." : "; there are " + String.join(", ", kept.stream().map(k -> String.valueOf(k.number()))
+                            .toList()) + ".")));
             store.restore(folder, chosen);
-            return reply.input("state", state).words("restored", "state " + state + " of " + chosen.at());
+            return reply.input("state", state).words("restored", "state " + state + " of " + Words.moment(chosen.at()));
         }
     }
 }

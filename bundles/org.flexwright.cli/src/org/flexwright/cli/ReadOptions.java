@@ -2,6 +2,8 @@ package org.flexwright.cli;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
 
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.reading.ReadingInput;
@@ -22,7 +24,7 @@ import picocli.CommandLine.Option;
 
 /** What belongs to readings, wherever they are put: on a trial's part, the reference part, a control piece. */
 final class ReadOptions {
-    @Option(names = "--property", required = true, description = "Id of the property, e.g. shore-a.")
+    @Option(names = "--property", required = true, description = "Id of the property or its title, e.g. shore-a; flexwright plugin list names them.")
     String property;
     @Option(names = "--readings", required = true, description = "All single readings, separated by ;, e.g. \"49;50;48\", \">12N\", \"yes\".")
     String readings;
@@ -38,6 +40,8 @@ final class ReadOptions {
     String pieceC;
     @Mixin
     TargetNoun.Conditions conditions = new TargetNoun.Conditions();
+
+    private static final Pattern RUN_TOGETHER = Pattern.compile("\\s*[\\d.]+([\\s,/|]+[\\d.]+)+\\s*");
 
     private PropertyDef def;
     private PropertyKey key;
@@ -65,7 +69,8 @@ final class ReadOptions {
         });
         Instant moment = services.clock().instant();
         read = switch (ReadingParser.parse(def, readings)) {
-            case ReadingInput.Rejected no -> throw new UsageException(no.sentence().text());
+            case ReadingInput.Rejected no -> throw new UsageException(RUN_TOGETHER.matcher(readings).matches() ? "\"" + readings
+                    + "\": several readings are separated by semicolons, like \"46;47;45.5\"." : no.sentence().text());
             case ReadingInput.Understood yes -> yes.readings().stream().map(r -> r.toReading(moment)).toList();
         };
         Measurement probe = org.flexwright.model.ModelFactory.eINSTANCE.createMeasurement();
@@ -76,9 +81,17 @@ final class ReadOptions {
         temperature = probe.getPieceC();
     }
 
-    /** What to know about where the readings were put; empty when nothing. */
-    String note() {
-        return note;
+    /** The session named; empty when none was. */
+    Optional<Session> session() {
+        return Optional.ofNullable(at0);
+    }
+
+    /** What was put on the piece, with what to know about it. */
+    Reply reply(Reply reply, Specimen piece) {
+        if (!note.isEmpty()) {
+            reply.notice(note);
+        }
+        return ReadingReply.of(reply, def, piece.getMeasurements().get(piece.getMeasurements().size() - 1));
     }
 
     PropertyDef property() {

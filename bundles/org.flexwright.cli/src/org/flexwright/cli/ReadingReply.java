@@ -3,6 +3,7 @@ package org.flexwright.cli;
 import java.util.List;
 
 import org.flexwright.core.property.PropertyDef;
+import org.flexwright.core.reading.ReadingPrinter;
 import org.flexwright.core.trial.Measurements;
 import org.flexwright.model.Censoring;
 import org.flexwright.model.Measurement;
@@ -18,7 +19,10 @@ final class ReadingReply {
         List<Reading> counted = measurement.getReadings().stream().filter(r -> r.getLeftOut() == null).toList();
         String unit = def.yesNo() ? "" : def.kind().unit().symbol();
         reply.words("property", def.id());
-        reply.result("readings", Value.number(counted.size(), "1", "own record"));
+        reply.result("readings", Value.number(counted.size(), "1", Reply.OWN_RECORD));
+        if (def.yesNo()) {
+            reply.words("read", String.join("; ", counted.stream().map(r -> ReadingPrinter.print(def, r)).toList()));
+        }
         double[] values = counted.stream().filter(r -> r.getValue() != null && r.getCensoring() == Censoring.NONE).mapToDouble(Reading::getValue)
                 .toArray();
         if (values.length > 0 && values.length == counted.size()) {
@@ -28,7 +32,7 @@ final class ReadingReply {
             reply.words("bounds", counted.size() - values.length + " of " + counted.size() + " readings are bounds, kept as such");
         }
         if (measurement.getKey().getDwell() != null) {
-            reply.result("dwell", Value.number(measurement.getKey().getDwell(), "s", "own record"));
+            reply.result("dwell", Value.number(measurement.getKey().getDwell(), "s", Reply.OWN_RECORD));
         }
         Double age = Measurements.ageHours(measurement);
         if (age != null) {

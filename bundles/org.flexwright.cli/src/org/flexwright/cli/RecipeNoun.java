@@ -18,7 +18,7 @@ import picocli.CommandLine.Parameters;
         footer = { "", "Example: flexwright recipe freeze T08 --code R1 --who Kim" }, subcommands = { RecipeNoun.Freeze.class, RecipeNoun.Show.class })
 final class RecipeNoun extends Noun {
 
-    @Command(name = "freeze", description = "Freeze a trial's plan. It says what is missing: 3 parts, 2 sessions, every target in.",
+    @Command(name = "freeze", description = "Freeze a trial's plan. It says what is missing: 3 parts, 2 sessions, every step done, every target in.",
             mixinStandardHelpOptions = true, footer = { "", "Example: flexwright recipe freeze T08 --code R1 --who Kim" })
     static final class Freeze extends ProjectCall {
         @Parameters(paramLabel = "TRIAL", description = "Code of the trial.")
@@ -36,13 +36,13 @@ final class RecipeNoun extends Noun {
             Reply reply = new Reply(id()).input("trial", from.getCode()).input("code", code);
             List<String> missing = RecipeGate.missing(session.project(), from, services.registries().properties());
             if (!missing.isEmpty()) {
-                return reply.refuse("trial", from.getCode() + " cannot become a recipe yet: " + String.join("; ", missing) + ".",
-                        "Make and read what is missing, then freeze again.");
+                return reply.refuse("trial", from.getCode() + " cannot become a recipe yet. Still needed: " + String.join("; ", missing) + ".",
+                        "Do what is missing, then freeze again.");
             }
             Recipe[] made = new Recipe[1];
             session.execute("Freeze recipe " + code, edit -> made[0] = Recipes.freeze(edit, from, code, who == null ? services.who() : who, limits,
                     missing));
-            return reply.words("recipe", made[0].getCode()).result("version", Value.number(made[0].getVersion(), "1", "own record"));
+            return reply.words("recipe", made[0].getCode()).result("version", Value.number(made[0].getVersion(), "1", Reply.OWN_RECORD));
         }
     }
 
@@ -57,13 +57,17 @@ final class RecipeNoun extends Noun {
         protected Reply work(CliServices services, ProjectSession session) {
             Reply reply = new Reply(id());
             for (Recipe recipe : session.project().getRecipes()) {
-                reply.line(recipe.getCode() + " v" + recipe.getVersion() + "  from " + recipe.getPlan().getCode() + ", frozen " + recipe
-                        .getFrozenAt() + " by " + recipe.getFrozenBy());
+                reply.line(recipe.getCode() + " v" + recipe.getVersion() + "  from " + recipe.getPlan().getCode() + ", frozen " + Words.moment(recipe
+                        .getFrozenAt()) + " by " + recipe.getFrozenBy());
                 if (recipe.getLimits() != null) {
                     reply.line("  " + recipe.getLimits());
                 }
                 TrialNoun.describeSteps(services, recipe.getPlan(), reply);
+                reply.words("recipe " + recipe.getCode(), "v" + recipe.getVersion());
                 reply.item(Map.of("recipe", recipe.getCode(), "version", recipe.getVersion(), "trial", recipe.getPlan().getCode()));
+            }
+            if (session.project().getRecipes().isEmpty()) {
+                reply.line("There is no recipe yet: flexwright recipe freeze makes one from a trial.");
             }
             return reply;
         }

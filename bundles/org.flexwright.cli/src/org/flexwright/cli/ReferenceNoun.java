@@ -1,5 +1,9 @@
 package org.flexwright.cli;
 
+import java.util.List;
+import java.util.Map;
+
+import org.flexwright.core.field.FieldText;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.reading.ReadingPrinter;
 import org.flexwright.model.Knowledge;
@@ -26,13 +30,14 @@ final class ReferenceNoun extends Noun {
         String name;
         @Option(names = "--condition", description = "Worn, swollen, hardened: in your words.")
         String condition;
-        @Option(names = "--age", description = "Its age, e.g. 12a.")
+        @Option(names = "--age", description = "Its age, e.g. \"12 years\" or 12a.")
         String age;
         @Option(names = "--thickness", description = "Thickness at the spot that is measured, e.g. 1.45mm.")
         String thickness;
 
         @Override
         protected Reply work(CliServices services, ProjectSession session) {
+            StockNouns.refuseTwice("reference part", session.project().getReferenceParts(), ReferencePart::getName, name);
             ReferencePart part = ModelFactory.eINSTANCE.createReferencePart();
             part.setPieceKind(PieceKind.PART);
             new Inputs().put("name", name).put("code", name).put("condition", condition).put("ageYears", age).put("thickness", thickness).fill(part,
@@ -68,24 +73,21 @@ final class ReferenceNoun extends Noun {
         @Override
         protected Reply work(CliServices services, ProjectSession session) {
             ReferencePart part = find(session, name);
-            Knowledge knowledge = Find.one("kind of knowledge", Knowledge.VALUES, Knowledge::getName, known);
+            Knowledge knowledge = Find.word("kind of knowledge", List.of(Knowledge.MEASURED, Knowledge.ESTIMATED), known);
             options.read(services, session.project(), part);
             session.execute("Read " + options.property().title() + " of the reference part", edit -> {
                 Measurement measurement = options.add(edit, part);
                 edit.set(measurement, ModelPackage.Literals.MEASUREMENT__KNOWLEDGE, knowledge);
             });
             Reply reply = new Reply(id()).words("reference", part.getName());
-            if (!options.note().isEmpty()) {
-                reply.notice(options.note());
-            }
-            return ReadingReply.of(reply, options.property(), part.getMeasurements().get(part.getMeasurements().size() - 1));
+            return options.reply(reply, part);
         }
     }
 
     @Command(name = "show", description = "Show what is known of the reference part.", mixinStandardHelpOptions = true,
             footer = { "", "Example: flexwright reference show" })
     static final class Show extends ProjectCall {
-        @Option(names = "--name", description = "Which reference part, when there is more than one.")
+        @Option(names = "--name", description = "Only this one.")
         String name;
 
         @Override
@@ -95,18 +97,27 @@ final class ReferenceNoun extends Noun {
 
         @Override
         protected Reply work(CliServices services, ProjectSession session) {
-            ReferencePart part = find(session, name);
-            Reply reply = new Reply(id()).words("reference", part.getName());
-            reply.line(part.getName() + ": " + ProjectNoun.orEmpty(part.getCondition()) + (part.getAgeYears() == null ? ""
-                    : ", " + part.getAgeYears() + " years old"));
+            Reply reply = new Reply(id());
+            if (name != null || session.project().getReferenceParts().isEmpty()) {
+                show(services, find(session, name), reply);
+            } else {
+                session.project().getReferenceParts().forEach(part -> show(services, part, reply));
+            }
+            return reply;
+        }
+
+        private static void show(CliServices services, ReferencePart part, Reply reply) {
+            reply.words("reference", part.getName());
+            reply.line(part.getName() + Words.tail(": ", part.getCondition()) + (part.getAgeYears() == null ? "" : ", " + FieldText.digits(part.getAgeYears())
+                    + " years old"));
             for (Measurement measurement : part.getMeasurements()) {
                 String property = measurement.getKey().getProperty();
                 String values = services.registries().properties().find(property).map(def -> String.join("; ", measurement.getReadings().stream()
                         .map(r -> ReadingPrinter.print(def, r)).toList())).orElse(measurement.getReadings().size() + " readings");
                 reply.line("  " + property + "  " + values + "  " + Words.of(measurement.getKnowledge()));
                 reply.words(property, values);
+                reply.item(Map.of("reference", part.getName(), "property", property, "readings", values, "known", Words.of(measurement.getKnowledge())));
             }
-            return reply;
         }
     }
 }

@@ -7,9 +7,12 @@ import java.util.Map;
 
 import org.flexwright.core.calc.CalculationJson;
 import org.flexwright.core.calc.CalculationResult;
+import org.flexwright.core.calc.ResultValue;
+import org.flexwright.core.field.FieldText;
 import org.flexwright.core.find.Finding;
 import org.flexwright.core.find.Remark;
 import org.flexwright.core.find.Severity;
+import org.flexwright.quantity.QuantityKind;
 
 /**
  * What a command has to say, in one shape for people and for scripts:
@@ -17,6 +20,10 @@ import org.flexwright.core.find.Severity;
  */
 public final class Reply {
     private static final int VERSION = 1;
+    private static final double AN_HOUR = 3600;
+
+    /** Source of what the project's own record says. */
+    static final String OWN_RECORD = "own record";
 
     private final String id;
     private int version = VERSION;
@@ -40,12 +47,19 @@ public final class Reply {
         Reply reply = new Reply(result.id());
         reply.version = result.version();
         reply.calculation = CalculationJson.view(result);
-        result.results().forEach((name, value) -> reply.line(value.field().label() + ": " + value.text() + "   [" + value.source().display() + "]"));
+        result.results().values().stream().filter(value -> !value.text().isEmpty()).forEach(value -> reply.line(value.field().label() + ": " + value.text()
+                + hours(value) + "   [" + value.source().display() + "]"));
         result.findings().forEach(reply::remark);
         if (!result.done()) {
             reply.refuse(result.refused().input(), result.refused().why(), result.refused().remedy());
         }
         return reply;
+    }
+
+    /** Long times in seconds are said in hours too. */
+    private static String hours(ResultValue value) {
+        boolean seconds = value.field().kind() == QuantityKind.DURATION && value.unit().equals("s") && value.likely() != null && value.likely() >= AN_HOUR;
+        return seconds ? ", that is " + FieldText.band(value.low() / AN_HOUR, value.likely() / AN_HOUR, value.high() / AN_HOUR, QuantityKind.DURATION, "h") : "";
     }
 
     Reply input(String name, Object value) {
@@ -59,7 +73,7 @@ public final class Reply {
     }
 
     Reply words(String name, String text) {
-        return result(name, Value.words(text, "own record"));
+        return result(name, Value.words(text, OWN_RECORD));
     }
 
     /** A line for people only. */
@@ -134,18 +148,31 @@ public final class Reply {
         return map;
     }
 
+    /** What it is about, then the sentence; what the sentence says itself at its beginning is not said twice. */
+    static String sentence(String about, String message) {
+        if (about == null || message.startsWith(about + ": ") || message.startsWith(about + " ")) {
+            return message;
+        }
+        int colon = message.indexOf(": ");
+        List<String> said = List.of(about.split("[,\\s]+"));
+        boolean twice = colon > 0 && said.containsAll(List.of(message.substring(0, colon).split("[,\\s]+")));
+        return about + ": " + (twice ? message.substring(colon + 2) : message);
+    }
+
     /** The reply for people: lines, results with source, findings, refusal. */
     List<String> text() {
         List<String> all = new ArrayList<>();
         notices.forEach(notice -> all.add("note     " + notice));
         all.addAll(lines);
         if (lines.isEmpty()) {
-            results.forEach((name, value) -> all.add(Words.label(name) + ": " + value.display() + "   [" + value.source() + "]"));
+            results.forEach((name, value) -> all.add(Words.label(name) + ": " + value.display() + (value.source().equals(OWN_RECORD) ? "" : "   [" + value
+                    .source() + "]")));
         }
         for (Map<String, Object> row : findings) {
-            String about = row.containsKey("about") ? row.get("about") + ": " : "";
+            String rule = row.containsKey("rule") ? "   (rule " + row.get("rule") + ")" : "";
             String kept = Boolean.TRUE.equals(row.get("overridden")) ? " (gone against with a reason)" : "";
-            all.add(row.get("severity") + kept + "  " + about + row.get("message") + "   [" + row.get("source") + "]");
+            all.add(row.get("severity") + kept + "  " + sentence((String) row.get("about"), (String) row.get("message")) + "   [" + row.get("source") + "]"
+                    + rule);
             if (row.get("remedy") != null) {
                 all.add("        what helps: " + row.get("remedy"));
             }

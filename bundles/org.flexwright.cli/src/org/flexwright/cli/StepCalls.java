@@ -6,8 +6,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
+import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.xml.type.AnyType;
+import org.flexwright.core.field.FieldDescriptor;
+import org.flexwright.core.field.FieldDescriptors;
 import org.flexwright.core.field.Provenances;
 import org.flexwright.core.process.CardLine;
 import org.flexwright.core.process.HazardPrompt;
@@ -47,13 +50,30 @@ final class StepCalls {
         if (kind == null) {
             reply.line("        its plugin is not here: details are kept as they are");
         }
-        for (CardLine line : StepCard.lines(step, kind)) {
-            reply.line("        " + text(line));
+        StepCard.lines(step, kind).stream().filter(l -> !l.planned().isEmpty() || !l.actual().isEmpty()).forEach(l -> reply.line("        " + text(l)));
+    }
+
+    /** Fields of a step nobody filled in yet, with the names they are set by. */
+    private static void openFields(Step step, Reply reply) {
+        if (step.getDetails() == null || step.getDetails() instanceof AnyType) {
+            return;
+        }
+        List<FieldDescriptor> open = FieldDescriptors.ofClass(step.getDetails().eClass()).stream().filter(f -> empty(step.getDetails(), f)).toList();
+        if (!open.isEmpty()) {
+            reply.line("  may be set: " + Inputs.names(open));
         }
     }
 
+    private static boolean empty(EObject details, FieldDescriptor field) {
+        EStructuralFeature feature = details.eClass().getEStructuralFeature(field.name());
+        return details.eGet(feature) == null || !details.eIsSet(feature);
+    }
+
     private static String text(CardLine line) {
-        StringBuilder text = new StringBuilder(String.format("%-30s planned %-14s", line.label(), line.planned().isEmpty() ? "-" : line.planned()));
+        StringBuilder text = new StringBuilder(String.format("%-30s", line.label()));
+        if (!line.planned().isEmpty()) {
+            text.append(" planned ").append(line.actual().isEmpty() ? line.planned() : String.format("%-14s", line.planned()));
+        }
         if (!line.actual().isEmpty()) {
             text.append(" actual ").append(line.actual()).append(line.origin().isEmpty() ? "" : " (" + line.origin() + ")");
         }
@@ -80,7 +100,7 @@ final class StepCalls {
     static final class StepCall extends OneStep {
         @Parameters(index = "1", paramLabel = "STEP", description = "Number, kind or title of the step.")
         String step;
-        @Option(names = "--set", paramLabel = "FIELD=VALUE", description = "A field of the step; repeat for more.")
+        @Option(names = "--set", paramLabel = "FIELD=VALUE", description = "A field of the step, by its name or the words beside it; repeat for more.")
         List<String> set = List.of();
         @Option(names = "--use", paramLabel = "ROLE=LOT:MASS", description = "A material: role, grade or grade/lot, planned mass; repeat for more.")
         List<String> uses = List.of();
@@ -97,13 +117,14 @@ final class StepCalls {
         protected Reply work(CliServices services, ProjectSession project) {
             Trial trial = trial(project);
             Step target = Find.step(trial, step);
-            Map<EStructuralFeature, Object> values = details(services, target);
-            Map<String, String> typed = Settings.read(set, services.workingFolder());
+            Inputs inputs = new Inputs();
+            Settings.read(set, services.workingFolder()).forEach(inputs::put);
+            Map<EStructuralFeature, Object> values = details(services, target, inputs);
             Session at = session(project);
             boolean changes = !values.isEmpty() || !uses.isEmpty() || confirm || start || done || skip || at != null;
             if (changes) {
                 project.execute("Step " + target.getTitle() + " of " + trial.getCode(), edit -> {
-                    values.forEach((feature, value) -> set(edit, target, feature, value, typed.get(feature.getName())));
+                    values.forEach((feature, value) -> set(edit, target, feature, value, inputs.typed(feature)));
                     uses.forEach(use -> use(edit, target, use));
                     if (at != null) {
                         edit.set(target, ModelPackage.Literals.STEP__SESSION, at);
@@ -115,6 +136,9 @@ final class StepCalls {
                     .getState()));
             reply.line(trial.getCode() + ", " + target.getTitle() + " (" + target.getKind() + "): " + Words.of(target.getState()));
             describe(services, target, reply);
+            if (!changes) {
+                openFields(target, reply);
+            }
             advise(services, trial, target, reply);
             return reply;
         }
@@ -134,10 +158,8 @@ final class StepCalls {
             }
         }
 
-        private Map<EStructuralFeature, Object> details(CliServices services, Step target) {
-            Inputs inputs = new Inputs();
-            Settings.read(set, services.workingFolder()).forEach(inputs::put);
-            if (inputs.typed().isEmpty()) {
+        private static Map<EStructuralFeature, Object> details(CliServices services, Step target, Inputs inputs) {
+            if (inputs.isEmpty()) {
                 return Map.of();
             }
             if (target.getDetails() == null || target.getDetails() instanceof AnyType) {
@@ -235,10 +257,21 @@ final class StepCalls {
             });
             Reply reply = new Reply(id()).input("trial", trial.getCode()).input("role", Words.of(part));
             double actual = Weighings.actual(use);
+            double added = use.getWeighings().get(use.getWeighings().size() - 1).getNet();
             reply.result("actual", Value.number(actual, "g", "weighed"));
-            reply.line(trial.getCode() + ", " + Words.of(part) + ": " + Value.number(actual, "g", "").display() + " weighed");
+            String all = use.getWeighings().size() == 1 ? "" : ", " + grams(actual) + " in " + Words.count(use.getWeighings().size(), "weighing");
+            reply.line(trial.getCode() + ", " + name(use) + ": " + grams(added) + " weighed" + all);
             advise(services, trial, target, reply);
             return reply;
+        }
+
+        private static String grams(double mass) {
+            return Value.number(mass, "g", "").display();
+        }
+
+        private static String name(MaterialUse use) {
+            String grade = use.getGrade() == null ? "" : use.getGrade().getCode();
+            return Words.of(use.getRole()) + Words.tail(", ", grade) + (use.getLot() == null ? "" : "/" + use.getLot().getCode());
         }
 
         private static Double mass(String typed) {
@@ -319,7 +352,7 @@ final class StepCalls {
                 }
             });
             return new Reply(id()).words("trial", trial.getCode()).words("step", target.getTitle()).result("prompts", Value.number(prompts.size(),
-                    "1", "own record"));
+                    "1", Reply.OWN_RECORD));
         }
 
         private LocalDate date() {

@@ -5,6 +5,8 @@ import java.util.List;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.trial.BenchSessions;
 import org.flexwright.core.trial.Lots;
+import org.flexwright.core.trial.MaterialValues;
+import org.flexwright.model.ControlPiece;
 import org.flexwright.model.Instrument;
 import org.flexwright.model.Lot;
 import org.flexwright.model.MaterialGrade;
@@ -13,6 +15,7 @@ import org.flexwright.model.ModelFactory;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Project;
 import org.flexwright.model.Session;
+import org.flexwright.core.property.FamilyReach;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.quantity.Unit;
 
@@ -24,12 +27,12 @@ final class StockNouns {
     private StockNouns() {
     }
 
-    private static <T> void refuseTwice(String what, List<T> all, java.util.function.Function<T, String> code, String typed) {
+    static <T> void refuseTwice(String what, List<T> all, java.util.function.Function<T, String> code, String typed) {
         if (typed.isBlank()) {
-            throw new UsageException("The code of a " + what + " cannot be empty.");
+            throw new UsageException("The name of " + Words.a(what) + " cannot be empty.");
         }
         if (all.stream().anyMatch(x -> typed.equalsIgnoreCase(code.apply(x)))) {
-            throw new UsageException("There is a " + what + " \"" + typed + "\" already: choose another code.");
+            throw new UsageException("There is " + Words.a(what) + " \"" + typed + "\" already: choose another name for this one.");
         }
     }
 
@@ -47,7 +50,7 @@ final class StockNouns {
         String code;
         @Option(names = "--name", description = "What it is called.")
         String name;
-        @Option(names = "--family", description = "Material family, see flexwright target families.")
+        @Option(names = "--family", description = "Id of its family, e.g. pu-60a; flexwright plugin list names them.")
         String family;
         @Option(names = "--role", description = "A, B, single, filler, pigment, plasticiser, thinner, catalyst, mould, release, wash, other.")
         String role = "single";
@@ -58,10 +61,17 @@ final class StockNouns {
         protected Reply work(CliServices services, ProjectSession session) {
             refuseTwice("material", session.project().getGrades(), MaterialGrade::getCode, code);
             MaterialGrade grade = ModelFactory.eINSTANCE.createMaterialGrade();
-            new Inputs().put("code", code).put("name", name).put("family", family).put("hazards", hazards).fill(grade, services.clock());
+            new Inputs().put("code", code).put("name", name).put("family", family(services)).put("hazards", hazards).fill(grade, services.clock());
             grade.setRole(Find.role(role));
             session.execute("Add material " + code, edit -> edit.add(edit.project(), ModelPackage.Literals.PROJECT__GRADES, grade));
             return new Reply(id()).words("material", code);
+        }
+
+        /** The family as the plugins call it; anything goes while no plugin knows families. */
+        private String family(CliServices services) {
+            List<FamilyReach> known = services.registries().estimates().families(ModelFactory.eINSTANCE.createTargetSheet(), services.registries()
+                    .properties());
+            return family == null || known.isEmpty() ? family : Find.named("family", known, FamilyReach::id, FamilyReach::title, family).id();
         }
     }
 
@@ -81,6 +91,8 @@ final class StockNouns {
         String sheetSource;
         @Option(names = "--own", description = "Your own value, with unit.")
         String own;
+        @Option(names = "--own-uncertainty", description = "Half width of your own value, with unit.")
+        String ownUncertainty;
         @Option(names = "--own-source", description = "How it was measured.")
         String ownSource;
 
@@ -99,21 +111,42 @@ final class StockNouns {
             value.setSheetSource(sheetSource);
             value.setOwnValue(Typed.number(def, own));
             value.setOwnSource(ownSource);
+            value.setOwnUncertainty(halfWidth(def));
+            Lot of = lot == null ? null : Find.one("lot of " + material, grade.getLots(), Lot::getCode, lot);
             session.execute("Note " + def.title() + " of " + material, edit -> {
-                if (lot == null) {
-                    edit.add(grade, ModelPackage.Literals.MATERIAL_GRADE__VALUES, value);
+                if (of == null) {
+                    MaterialValues.note(edit, grade, value);
                 } else {
-                    edit.add(Find.one("lot", grade.getLots(), Lot::getCode, lot), ModelPackage.Literals.LOT__VALUES, value);
+                    MaterialValues.note(edit, of, value);
                 }
             });
-            Reply reply = new Reply(id()).input("material", material).input("property", def.id());
-            if (value.getSheetValue() != null) {
-                reply.result("sheet", Value.number(value.getSheetValue(), unit.symbol(), ProjectNoun.orEmpty(sheetSource)));
-            }
-            if (value.getOwnValue() != null) {
-                reply.result("own", Value.number(value.getOwnValue(), unit.symbol(), ProjectNoun.orEmpty(ownSource)));
-            }
+            Reply reply = new Reply(id()).input("material", grade.getCode()).input("property", def.id());
+            String about = def.title() + " of " + grade.getCode() + Words.tail("/", lot);
+            said(reply, "sheet", about + ", on its sheet", def, sheet, sheetSource == null ? "a sheet that is not named" : sheetSource);
+            said(reply, "own", about + ", own value", def, own, ownSource == null ? "it is not said how it was measured" : ownSource);
             return reply;
+        }
+
+        private Double halfWidth(PropertyDef def) {
+            if (ownUncertainty == null) {
+                return null;
+            }
+            if (own == null) {
+                throw new UsageException("--own-uncertainty goes with --own.");
+            }
+            double half = Typed.number(def, ownUncertainty);
+            if (half < 0) {
+                throw new UsageException("An uncertainty is 0 or more; got " + ownUncertainty + ".");
+            }
+            return half;
+        }
+
+        /** Back as it was understood, in the unit it was typed in. */
+        private static void said(Reply reply, String name, String about, PropertyDef def, String typed, String source) {
+            if (typed != null) {
+                reply.result(name, Value.number(Typed.number(def, typed), def.kind().unit().symbol(), source));
+                reply.line(about + ": " + Typed.understood(def, typed) + "   [" + source + "]");
+            }
         }
     }
 
@@ -139,13 +172,17 @@ final class StockNouns {
         String price;
         @Option(names = "--amount", description = "How much was bought, e.g. 1kg.")
         String amount;
+        @Option(names = "--sheet-date", description = "Date of the data sheet that came with it.")
+        String sheetDate;
+        @Option(names = "--sheet-revision", description = "Revision of that sheet.")
+        String sheetRevision;
 
         @Override
         protected Reply work(CliServices services, ProjectSession session) {
             MaterialGrade grade = Find.grade(session.project(), material);
             Lot lot = ModelFactory.eINSTANCE.createLot();
             new Inputs().put("code", code).put("opened", opened).put("expires", expires).put("price", price).put("amount", amount)
-                    .fill(lot, services.clock());
+                    .put("sheetDate", sheetDate).put("sheetRevision", sheetRevision).fill(lot, services.clock());
             session.execute("Add lot " + code, edit -> Lots.add(edit, grade, lot));
             return new Reply(id()).words("material", material).words("lot", code);
         }
@@ -161,9 +198,13 @@ final class StockNouns {
     @Command(name = "add", description = "Add an instrument.", mixinStandardHelpOptions = true, footer = { "",
             "Example: flexwright instrument add --name \"bench durometer\" --kind durometer --unit \"Shore A\" --resolution 0.5 --accuracy 1" })
     static final class InstrumentAdd extends ProjectCall {
+        /** Rules look for some of these words, so others would pass them by unnoticed. */
+        private static final List<String> KINDS = List.of("durometer", "balance", "force gauge", "calliper", "micrometer", "stopwatch", "camera",
+                "thermometer", "other");
+
         @Option(names = "--name", required = true, description = "What you call it.")
         String name;
-        @Option(names = "--kind", description = "durometer, balance, force gauge, calliper, stopwatch, camera.")
+        @Option(names = "--kind", description = "durometer, balance, force gauge, calliper, micrometer, stopwatch, camera, thermometer or other.")
         String kind;
         @Option(names = "--unit", description = "Unit of resolution and accuracy.")
         String unit;
@@ -177,7 +218,7 @@ final class StockNouns {
             Project project = session.project();
             refuseTwice("instrument", project.getInstruments(), Instrument::getName, name);
             Instrument instrument = ModelFactory.eINSTANCE.createInstrument();
-            new Inputs().put("name", name).put("kind", kind).put("resolution", resolution).put("accuracy", accuracy).fill(instrument,
+            new Inputs().put("name", name).put("kind", kind == null ? null : Find.one("kind of instrument", KINDS, k -> k, kind)).put("resolution", resolution).put("accuracy", accuracy).fill(instrument,
                     services.clock());
             instrument.setUnit(unit);
             session.execute("Add instrument " + name, edit -> edit.add(project, ModelPackage.Literals.PROJECT__INSTRUMENTS, instrument));
@@ -206,6 +247,8 @@ final class StockNouns {
         String who;
         @Option(names = "--instrument", description = "Instrument used; repeat for more.")
         List<String> instruments = List.of();
+        @Option(names = "--control", description = "Code of the control piece that is read at its start.")
+        String control;
 
         @Override
         protected Reply work(CliServices services, ProjectSession session) {
@@ -214,6 +257,7 @@ final class StockNouns {
             added.setAt(services.clock().instant());
             added.setWho(services.who());
             new Inputs().put("code", code).put("at", at).put("roomC", room).put("roomRh", humidity).put("who", who).fill(added, services.clock());
+            added.setControlPiece(control == null ? null : Find.one("control piece", project.getControlPieces(), ControlPiece::getCode, control));
             instruments.forEach(name -> added.getInstruments().add(Find.instrument(project, name)));
             session.execute("Add session " + code, edit -> BenchSessions.add(edit, added));
             return new Reply(id()).words("session", code);

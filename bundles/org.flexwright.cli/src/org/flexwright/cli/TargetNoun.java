@@ -23,7 +23,8 @@ import picocli.CommandLine.Option;
 /** Target sheets. */
 @Command(name = "target", description = "What the part must reach.", mixinStandardHelpOptions = true,
         footer = { "", "Example: flexwright target add --property peak-force --between \"0.70N;0.90N\" --reject-above 1.2N" },
-        subcommands = { TargetNoun.Add.class, TargetNoun.Show.class, TargetNoun.Freeze.class })
+        subcommands = { TargetNoun.Add.class, TargetNoun.Remove.class, TargetNoun.Show.class, TargetNoun.Freeze.class,
+                FamiliesCall.class })
 final class TargetNoun extends Noun {
 
     /** The limit itself: exactly one. */
@@ -64,7 +65,7 @@ final class TargetNoun extends Noun {
     @Command(name = "add", description = "Add a target to the open sheet; a frozen sheet gets a new version.", mixinStandardHelpOptions = true,
             footer = { "", "Example: flexwright target add --property peak-force --between \"0.70N;0.90N\" --reject-above 1.2N --weight 3" })
     static final class Add extends ProjectCall {
-        @Option(names = "--property", required = true, description = "Id of the property, e.g. shore-a.")
+        @Option(names = "--property", required = true, description = "Id of the property or its title, e.g. shore-a; flexwright plugin list names them.")
         String property;
         @ArgGroup(multiplicity = "1")
         Limit limit;
@@ -95,7 +96,7 @@ final class TargetNoun extends Noun {
             session.execute("Add target " + def.title(), edit -> TargetSheets.add(edit, target, reason));
             TargetSheet sheet = Find.sheet(session.project());
             return new Reply(id()).words("property", def.id()).words("target", words(def, target)).result("sheet", Value.number(sheet.getVersion(),
-                    "1", "own record"));
+                    "1", Reply.OWN_RECORD));
         }
 
         private void limit(PropertyDef def, Target target) {
@@ -141,6 +142,27 @@ final class TargetNoun extends Noun {
         }
     }
 
+    @Command(name = "remove", description = "Take a target out of the open sheet; a frozen sheet gets a new version.", mixinStandardHelpOptions = true,
+            footer = { "", "Example: flexwright target remove --property shore-a --spot crown --dwell 3s" })
+    static final class Remove extends ProjectCall {
+        @Option(names = "--property", required = true, description = "Id of the property or its title, e.g. shore-a.")
+        String property;
+        @Option(names = "--reason", description = "Why there is a new version, when the last one is frozen.")
+        String reason;
+        @Mixin
+        Conditions conditions = new Conditions();
+
+        @Override
+        protected Reply work(CliServices services, ProjectSession session) {
+            PropertyDef def = Find.property(services, property);
+            PropertyKey key = conditions.key(def, services);
+            session.execute("Remove target " + def.title(), edit -> TargetSheets.remove(edit, key, reason));
+            TargetSheet sheet = Find.sheet(session.project());
+            return new Reply(id()).words("property", def.id()).result("sheet", Value.number(sheet.getVersion(), "1", Reply.OWN_RECORD)).result("targets",
+                    Value.number(sheet.getTargets().size(), "1", Reply.OWN_RECORD));
+        }
+    }
+
     static String words(PropertyDef def, Target target) {
         String unit = def.yesNo() ? "" : " " + def.kind().unit().symbol();
         String limit = switch (target.getRule()) {
@@ -169,7 +191,7 @@ final class TargetNoun extends Noun {
         protected Reply work(CliServices services, ProjectSession session) {
             Reply reply = new Reply(id());
             for (TargetSheet sheet : session.project().getTargetSheets()) {
-                reply.line("Target sheet v" + sheet.getVersion() + (sheet.getFrozenAt() == null ? ", open" : ", frozen " + sheet.getFrozenAt()));
+                reply.line("Target sheet v" + sheet.getVersion() + (sheet.getFrozenAt() == null ? ", open" : ", frozen " + Words.moment(sheet.getFrozenAt()) + Words.tail(" by ", sheet.getFrozenBy())));
                 for (Target target : sheet.getTargets()) {
                     String id = target.getKey().getProperty();
                     String text = services.registries().properties().find(id).map(def -> words(def, target)).orElse(id
@@ -180,6 +202,9 @@ final class TargetNoun extends Noun {
                     row.put("target", text);
                     reply.line("  " + text).item(row);
                 }
+            }
+            if (session.project().getTargetSheets().isEmpty()) {
+                reply.line("There is no target sheet yet: flexwright target add makes one.");
             }
             return reply;
         }
@@ -196,7 +221,7 @@ final class TargetNoun extends Noun {
             TargetSheet sheet = Find.sheet(session.project());
             session.execute("Freeze target sheet v" + sheet.getVersion(), edit -> TargetSheets.freeze(edit, sheet, who == null ? services.who()
                     : who));
-            return new Reply(id()).result("sheet", Value.number(sheet.getVersion(), "1", "own record"));
+            return new Reply(id()).result("sheet", Value.number(sheet.getVersion(), "1", Reply.OWN_RECORD));
         }
     }
 }

@@ -1,20 +1,25 @@
 package org.flexwright.cli;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
+import org.flexwright.core.field.FieldText;
 import org.flexwright.core.process.ProcessKind;
 import org.flexwright.core.reading.ReadingPrinter;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.trial.Attachments;
 import org.flexwright.core.trial.Trials;
+import org.flexwright.model.Attachment;
 import org.flexwright.model.AttachmentKind;
 import org.flexwright.model.Measurement;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Part;
 import org.flexwright.model.PieceKind;
+import org.flexwright.model.PropertyKey;
 import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
 import org.flexwright.model.TrialState;
@@ -28,7 +33,7 @@ import picocli.CommandLine.Parameters;
 @Command(name = "trial", description = "One try: plan it, weigh, make, measure, conclude, compare.", mixinStandardHelpOptions = true,
         footer = { "", "Example: flexwright trial new --route moulding.cast --title \"first pour\"" },
         subcommands = { TrialNoun.New.class, TrialNoun.Copy.class, TrialNoun.Show.class, StepCalls.StepCall.class, StepCalls.Weigh.class,
-                TrialNoun.PartCall.class, TrialNoun.Read.class, TrialNoun.StatusCall.class, TrialNoun.Conclude.class, TrialNoun.Attach.class,
+                TrialNoun.PartCall.class, TrialNoun.Read.class, LeaveOutCall.class, TrialNoun.StatusCall.class, TrialNoun.Conclude.class, TrialNoun.Attach.class,
                 StepCalls.Prompts.class, StepCalls.Acknowledge.class, CompareCall.class })
 final class TrialNoun extends Noun {
 
@@ -45,7 +50,7 @@ final class TrialNoun extends Noun {
     @Command(name = "new", description = "Plan a trial on a route.", mixinStandardHelpOptions = true,
             footer = { "", "Example: flexwright trial new --route moulding.cast --code T05 --title \"polyurethane, printed mould\"" })
     static final class New extends ProjectCall {
-        @Option(names = "--route", required = true, description = "Id of the route; flexwright plugin list names them.")
+        @Option(names = "--route", required = true, description = "Id of the route or its title; flexwright plugin list names them.")
         String route;
         @Option(names = "--code", description = "Code; the next free one when left out.")
         String code;
@@ -56,15 +61,15 @@ final class TrialNoun extends Noun {
 
         @Override
         protected Reply work(CliServices services, ProjectSession session) {
-            ProcessKind kind = Find.one("route", services.registries().processKinds(), ProcessKind::id, route);
+            ProcessKind kind = Find.named("route", services.registries().processKinds(), ProcessKind::id, ProcessKind::title, route);
             Trial[] made = new Trial[1];
             session.execute("New trial", edit -> made[0] = Trials.create(edit, kind, services.registries()::findStepKind, code, title, idea));
             Reply reply = new Reply(id()).words("trial", made[0].getCode()).words("route", kind.id());
             reply.line("Trial " + made[0].getCode() + " on the route " + kind.title() + ":");
             describeSteps(services, made[0], reply);
             kind.estimate(made[0]).forEach(e -> reply.result(e.label(), Value.band(e.value(), e.unit())));
-            kind.estimate(made[0]).forEach(e -> reply.line("  about " + Value.band(e.value(), e.unit()).display() + "  " + e.label() + "   ["
-                    + e.value().source().display() + "]"));
+            kind.estimate(made[0]).forEach(e -> reply.line("  " + e.label() + ": about " + Value.band(e.value(), e.unit()).display() + "   [" + e.value()
+                    .source().display() + "]"));
             return reply;
         }
     }
@@ -113,11 +118,22 @@ final class TrialNoun extends Noun {
             Reply reply = new Reply(id()).words("trial", trial.getCode()).words("state", Words.of(trial.getState()));
             reply.line(trial.getCode() + "  " + ProjectNoun.orEmpty(trial.getTitle()) + "  " + Words.of(trial.getState()) + (trial
                     .getStateReason() == null ? "" : ": " + trial.getStateReason()));
+            if (trial.getBasedOn() != null) {
+                reply.line("based on " + trial.getBasedOn().getCode());
+            }
+            if (trial.getIdea() != null) {
+                reply.line("idea: " + trial.getIdea());
+            }
             describeSteps(services, trial, reply);
             for (Part part : trial.getParts()) {
                 reply.line("  part " + part.getCode() + "  " + Words.of(part.getPieceKind()) + (part.isFailed() ? "  failed: "
                         + ProjectNoun.orEmpty(part.getFailReason()) : ""));
                 part.getMeasurements().forEach(m -> readings(services, part, m, reply));
+            }
+            trial.getAttachments().forEach(a -> reply.line("  " + Words.of(a.getKind()) + "  " + a.getPath() + Words.tail(": ", a.getCaption())));
+            if (trial.getCost() != null || trial.getHours() != null) {
+                reply.line("Spent:" + (trial.getCost() == null ? "" : " " + FieldText.digits(trial.getCost()) + " (cost)") + (trial.getHours() == null ? ""
+                        : " " + FieldText.digits(trial.getHours()) + " h of work"));
             }
             if (trial.getConclusion() != null) {
                 reply.line("Conclusion: " + trial.getConclusion()).words("conclusion", trial.getConclusion());
@@ -128,14 +144,20 @@ final class TrialNoun extends Noun {
         private static void readings(CliServices services, Part part, Measurement measurement, Reply reply) {
             String property = measurement.getKey().getProperty();
             String values = services.registries().properties().find(property).map(def -> String.join("; ", measurement.getReadings().stream()
-                    .map(r -> ReadingPrinter.print(def, r)).toList())).orElse(measurement.getReadings().size()
+                    .map(r -> ReadingPrinter.print(def, r) + (r.getLeftOut() == null ? "" : " (left out: " + r.getLeftOut() + ")")).toList())).orElse(measurement.getReadings().size()
                             + " readings; the plugin of this property is not here");
             Map<String, Object> row = new LinkedHashMap<>();
             row.put("part", part.getCode());
             row.put("property", property);
             row.put("readings", values);
-            reply.line("      " + property + "  " + values).item(row);
+            reply.line("      " + property + "  " + values + Words.tail(", ", conditions(measurement))).item(row);
         }
+    }
+
+    private static String conditions(Measurement measurement) {
+        PropertyKey key = measurement.getKey();
+        return String.join(", ", Stream.of(key.getSpot(), key.getSupport(), key.getDwell() == null ? null : "dwell " + FieldText.digits(key.getDwell()) + " s",
+                measurement.getSession() == null ? null : measurement.getSession().getCode()).filter(java.util.Objects::nonNull).toList());
     }
 
     @Command(name = "part", description = "Add a part or test piece, or say that one failed.", mixinStandardHelpOptions = true,
@@ -188,10 +210,7 @@ final class TrialNoun extends Noun {
             session.execute("Read " + options.property().title() + " of " + trial.getCode() + " " + piece.getCode(), edit -> options.add(edit,
                     piece));
             Reply reply = new Reply(id()).words("trial", trial.getCode()).words("part", piece.getCode());
-            if (!options.note().isEmpty()) {
-                reply.notice(options.note());
-            }
-            return ReadingReply.of(reply, options.property(), piece.getMeasurements().get(piece.getMeasurements().size() - 1));
+            return options.reply(reply, piece);
         }
     }
 
@@ -206,7 +225,7 @@ final class TrialNoun extends Noun {
         @Override
         protected Reply work(CliServices services, ProjectSession session) {
             Trial trial = trial(session);
-            TrialState to = Find.one("state", TrialState.VALUES, TrialState::getName, state);
+            TrialState to = Find.word("state", TrialState.VALUES, state);
             session.execute(trial.getCode() + " is " + Words.of(to), edit -> Trials.status(edit, trial, to, reason));
             return new Reply(id()).words("trial", trial.getCode()).words("state", Words.of(to));
         }
@@ -246,9 +265,14 @@ final class TrialNoun extends Noun {
 
         @Override
         protected Reply work(CliServices services, ProjectSession session) {
-            AttachmentKind type = Find.one("kind", AttachmentKind.VALUES, AttachmentKind::getName, kind.replace(' ', '_'));
-            String sum = Attachments.copyIn(session, services.workingFolder().resolve(file), type, caption, trial(session)).getSha256();
-            return new Reply(id()).words("file", file.getFileName().toString()).words("sha256", sum);
+            AttachmentKind type = Find.word("kind", AttachmentKind.VALUES, kind);
+            Trial trial = trial(session);
+            Path from = services.workingFolder().resolve(file);
+            if (!Files.isReadable(from) || !Files.isRegularFile(from)) {
+                throw new CliException("The file " + file + " cannot be read: it is not there, is no file, or may not be read.", null);
+            }
+            Attachment copied = Attachments.copyIn(session, from, type, caption, trial);
+            return new Reply(id()).words("trial", trial.getCode()).words("copied to", copied.getPath()).words("sha256", copied.getSha256());
         }
     }
 }

@@ -1,9 +1,16 @@
 package org.flexwright.cli;
 
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+
+import org.flexwright.model.PartRole;
 
 /** Names turned into words. */
 final class Words {
+    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
+
     private Words() {
     }
 
@@ -20,8 +27,31 @@ final class Words {
         return out.toString();
     }
 
-    /** An enum constant as typed: {@code AT_LEAST} becomes {@code at_least}. */
+    /** An enum constant as people type it: {@code WITNESS_BUTTON} becomes {@code witness button}; the components are A and B. */
     static String of(Enum<?> constant) {
+        if (constant == PartRole.COMPONENT_A || constant == PartRole.COMPONENT_B) {
+            return constant == PartRole.COMPONENT_A ? "A" : "B";
+        }
         return constant == null ? "" : constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    /** A moment in the time of this place, to the minute; empty for null. */
+    static String moment(Instant at) {
+        return at == null ? "" : MOMENT.format(at.atZone(ZoneId.systemDefault()));
+    }
+
+    /** The word with its article. */
+    static String a(String what) {
+        return ("aeiou".indexOf(what.charAt(0)) >= 0 ? "an " : "a ") + what;
+    }
+
+    /** How many there are, in the right number: {@code 1 part}, {@code 2 parts}. */
+    static String count(int count, String what) {
+        return count + " " + what + (count == 1 ? "" : "s");
+    }
+
+    /** Text behind something, or nothing. */
+    static String tail(String before, String text) {
+        return text == null || text.isBlank() ? "" : before + text;
     }
 }

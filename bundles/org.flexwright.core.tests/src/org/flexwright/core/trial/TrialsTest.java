@@ -42,6 +42,7 @@ import org.flexwright.core.session.RefusedException;
 import org.flexwright.core.session.StoreContext;
 import org.flexwright.model.Lot;
 import org.flexwright.model.MaterialGrade;
+import org.flexwright.model.MaterialValue;
 import org.flexwright.model.MaterialUse;
 import org.flexwright.model.ModelFactory;
 import org.flexwright.model.ModelPackage;
@@ -389,7 +390,7 @@ class TrialsTest {
         assertEquals("weigh.nothing", refused(e -> Weighings.add(e, use, 25.0, null, null, false, null)));
         assertEquals("weigh.negative", refused(e -> Weighings.add(e, use, null, null, -0.1, false, null)));
         assertEquals("weigh.negative", refused(e -> Weighings.add(e, use, 5.0, 6.0, null, false, null)));
-        assertEquals("weigh.negative", refused(e -> Weighings.add(e, use, 5.0, null, 6.0, false, null)));
+        assertEquals("weigh.net", refused(e -> Weighings.add(e, use, 5.0, null, 6.0, false, null)));
     }
 
     @Test
@@ -410,6 +411,56 @@ class TrialsTest {
         edit(e -> e.set(v2.getTargets().getFirst(), ModelPackage.Literals.TARGET__LOW, 1.0));
         assertNull(target.getLow());
         assertSame(v2, TargetSheets.current(session.project()));
+    }
+
+    private static Target target(String property, String spot) {
+        Target target = ModelFactory.eINSTANCE.createTarget();
+        target.setKey(ModelFactory.eINSTANCE.createPropertyKey());
+        target.getKey().setProperty(property);
+        target.getKey().setSpot(spot);
+        return target;
+    }
+
+    @Test
+    void aSheetHasOneTargetForAPropertyUnderOneSetOfConditions() {
+        TargetSheet v1 = make(e -> TargetSheets.add(e, target("x.force", null), null));
+        edit(e -> TargetSheets.add(e, target("x.force", "rim"), null));
+        assertEquals("target.twice", refused(e -> TargetSheets.add(e, target("x.force", "rim"), null)));
+        assertEquals(2, v1.getTargets().size());
+        assertEquals("target.none", refused(e -> TargetSheets.remove(e, target("x.mass", null).getKey(), null)));
+        edit(e -> TargetSheets.remove(e, target("x.force", "rim").getKey(), null));
+        assertEquals(1, v1.getTargets().size());
+        assertNull(v1.getTargets().getFirst().getKey().getSpot());
+        edit(e -> TargetSheets.freeze(e, v1, "Ann"));
+        assertEquals("sheet.frozen", refused(e -> TargetSheets.remove(e, target("x.force", null).getKey(), null)));
+        TargetSheet v2 = make(e -> TargetSheets.remove(e, target("x.force", null).getKey(), "not needed"));
+        assertEquals(2, v2.getVersion());
+        assertEquals(0, v2.getTargets().size());
+        assertEquals(1, v1.getTargets().size(), "the frozen one stays");
+    }
+
+    private static MaterialValue value(String property, Double sheet, String sheetSource, Double own) {
+        MaterialValue value = ModelFactory.eINSTANCE.createMaterialValue();
+        value.setProperty(property);
+        value.setUnit("g/cm3");
+        value.setSheetValue(sheet);
+        value.setSheetSource(sheetSource);
+        value.setOwnValue(own);
+        return value;
+    }
+
+    @Test
+    void aPropertyNotedAgainReplacesWhatWasTypedBefore() {
+        MaterialGrade grade = ModelFactory.eINSTANCE.createMaterialGrade();
+        edit(e -> e.add(session.project(), ModelPackage.Literals.PROJECT__GRADES, grade));
+        edit(e -> MaterialValues.note(e, grade, value("x.density", 1.5, "misread", null)));
+        edit(e -> MaterialValues.note(e, grade, value("x.density", null, null, 1.04)));
+        edit(e -> MaterialValues.note(e, grade, value("x.density", 1.05, "sheet 4", null)));
+        assertEquals(1, grade.getValues().size());
+        MaterialValue kept = grade.getValues().getFirst();
+        assertEquals(1.05, kept.getSheetValue());
+        assertEquals("sheet 4", kept.getSheetSource());
+        assertEquals(1.04, kept.getOwnValue(), "the other of the two stays");
     }
 
     @Test

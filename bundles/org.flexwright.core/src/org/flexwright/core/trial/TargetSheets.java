@@ -1,6 +1,7 @@
 package org.flexwright.core.trial;
 
 import java.util.List;
+import java.util.Optional;
 
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.flexwright.core.session.Edit;
@@ -8,6 +9,7 @@ import org.flexwright.model.Identified;
 import org.flexwright.model.ModelFactory;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Project;
+import org.flexwright.model.PropertyKey;
 import org.flexwright.model.Target;
 import org.flexwright.model.TargetSheet;
 
@@ -32,7 +34,28 @@ public final class TargetSheets {
         } else if (sheet.getFrozenAt() != null) {
             sheet = newVersion(edit, reason);
         }
+        if (target.getKey() != null && find(sheet, target.getKey()).isPresent()) {
+            throw PlanException.of("target.twice", sheet.getVersion(), target.getKey().getProperty());
+        }
         edit.add(sheet, ModelPackage.Literals.TARGET_SHEET__TARGETS, target);
+        return sheet;
+    }
+
+    /** The target for that property read under those conditions; a sheet has one at most. */
+    public static Optional<Target> find(TargetSheet sheet, PropertyKey key) {
+        return sheet.getTargets().stream().filter(t -> EcoreUtil.equals(t.getKey(), key)).findFirst();
+    }
+
+    /** Takes a target out of the newest sheet; of a frozen one, out of its new version, for which a reason is needed. */
+    public static TargetSheet remove(Edit edit, PropertyKey key, String reason) {
+        TargetSheet sheet = current(edit.project());
+        if (sheet == null || find(sheet, key).isEmpty()) {
+            throw PlanException.of("target.none", key.getProperty());
+        }
+        if (sheet.getFrozenAt() != null) {
+            sheet = newVersion(edit, reason);
+        }
+        find(sheet, key).ifPresent(edit::remove);
         return sheet;
     }
 

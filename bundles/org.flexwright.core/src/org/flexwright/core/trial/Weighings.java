@@ -53,8 +53,8 @@ public final class Weighings {
         if (net == null) {
             throw PlanException.of("weigh.nothing");
         }
-        if (gross != null) {
-            notNegative("Tare", gross - net);
+        if (gross != null && net > gross) {
+            throw PlanException.of("weigh.net", g(net), g(gross));
         }
         return net;
     }

@@ -11,12 +11,13 @@ import org.flexwright.core.trial.TargetSheets;
 import org.flexwright.model.Part;
 import org.flexwright.model.PieceKind;
 import org.flexwright.model.Project;
+import org.flexwright.model.StepState;
 import org.flexwright.model.Target;
 import org.flexwright.model.TargetSheet;
 import org.flexwright.model.Trial;
 import org.flexwright.model.TrialState;
 
-/** What still stands between a trial and a recipe: three parts, two sessions, every target in (common practice, no source). */
+/** What still stands between a trial and a recipe: three parts, two sessions, every step done or left out, every target in (common practice, no source). */
 public final class RecipeGate {
     private static final int PARTS = 3;
     private static final int SESSIONS = 2;
@@ -43,6 +44,8 @@ public final class RecipeGate {
             missing.add(say("recipe.sessions", SESSIONS, sessions));
         }
         trial.getSteps().stream().filter(s -> s.isUnconfirmed()).forEach(s -> missing.add(say("recipe.unconfirmed", s.getTitle())));
+        trial.getSteps().stream().filter(s -> s.getState() == StepState.PLANNED || s.getState() == StepState.RUNNING).forEach(s -> missing.add(say("recipe.step",
+                s.getTitle())));
         if (sheet != null) {
             sheet.getTargets().forEach(target -> verdict(target, trial, properties, missing));
         }
