@@ -1,8 +1,6 @@
 package org.flexwright.workbench;
 
 import org.eclipse.core.runtime.ILog;
-import org.eclipse.jface.preference.IPreferenceNode;
-import org.eclipse.jface.preference.PreferenceManager;
 import org.eclipse.ui.application.IWorkbenchConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchAdvisor;
@@ -14,8 +12,6 @@ import org.flexwright.workbench.project.Trouble;
 
 /** Sets up the workbench: first stage, look, and how troubles are told. */
 final class ShellAdvisor extends WorkbenchAdvisor {
-
-    private static final String OWN_PREFERENCES = "org.flexwright.";
 
     private final StartArguments arguments;
     private boolean telling;
@@ -37,21 +33,6 @@ final class ShellAdvisor extends WorkbenchAdvisor {
     @Override
     public String getInitialWindowPerspectiveId() {
         return Stage.PLAN.perspective();
-    }
-
-    @Override
-    public String getMainPreferencePageId() {
-        return "org.flexwright.workbench.settings";
-    }
-
-    @Override
-    public void postStartup() {
-        PreferenceManager preferences = getWorkbenchConfigurer().getWorkbench().getPreferenceManager();
-        for (IPreferenceNode node : preferences.getRootSubNodes()) {
-            if (!node.getId().startsWith(OWN_PREFERENCES)) {
-                preferences.remove(node); // the platform's own pages speak of things this program does not have
-            }
-        }
     }
 
     @Override

@@ -59,7 +59,8 @@ final class ShellWindowAdvisor extends WorkbenchWindowAdvisor {
         IWorkbenchWindow window = getWindowConfigurer().getWindow();
         ProjectService projects = window.getService(ProjectService.class);
         SessionHandlers.install(window, projects);
-        window.getService(Kit.class).redress(window.getShell());
+        WindowIcon.put(window.getShell(), window.getService(Kit.class));
+        window.getShell().getDisplay().asyncExec(() -> window.getService(Kit.class).redress(window.getShell()));
         projects.addListener(new Title(window, projects));
         if (arguments.open().isPresent()) {
             Trouble.guard(window.getShell(), "Not opened", () -> projects.open(arguments.open().get()));

@@ -49,7 +49,11 @@ public final class Walker {
         }
     }
 
+    /** True for what a person works with and whose name does not stand on it. */
     private static boolean worked(Control control) {
+        if (control instanceof Button && !Ui.words(control).isBlank() || control instanceof Text && (control.getStyle() & SWT.READ_ONLY) != 0) {
+            return false;
+        }
         return control instanceof Text || control instanceof Button || control instanceof Combo || control instanceof Table
                 || control instanceof Tree || control instanceof Scale || control.getParent() instanceof WordRow;
     }

@@ -17,6 +17,11 @@ import org.flexwright.workbench.project.ProjectService;
 public final class AttachHandler extends WindowHandler {
 
     @Override
+    boolean needsProject() {
+        return true;
+    }
+
+    @Override
     void run(IWorkbenchWindow window, ProjectService projects, ExecutionEvent event) {
         if (projects.session().isEmpty()) {
             return;

@@ -8,6 +8,11 @@ import org.flexwright.workbench.project.ProjectService;
 public final class CloseProjectHandler extends WindowHandler {
 
     @Override
+    boolean needsProject() {
+        return true;
+    }
+
+    @Override
     void run(IWorkbenchWindow window, ProjectService projects, ExecutionEvent event) {
         projects.close();
     }

@@ -10,6 +10,11 @@ import org.flexwright.workbench.trial.NewTrialWizard;
 public final class NewTrialHandler extends WindowHandler {
 
     @Override
+    boolean needsProject() {
+        return true;
+    }
+
+    @Override
     void run(IWorkbenchWindow window, ProjectService projects, ExecutionEvent event) {
         if (projects.session().filter(session -> !session.readOnly()).isPresent()) {
             new WizardDialog(window.getShell(), new NewTrialWizard(window)).open();

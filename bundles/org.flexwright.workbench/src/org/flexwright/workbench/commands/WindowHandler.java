@@ -4,6 +4,7 @@ import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.commands.ExecutionException;
 import org.eclipse.ui.IWorkbenchWindow;
+import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.handlers.HandlerUtil;
 import org.flexwright.workbench.project.ProjectService;
 
@@ -15,6 +16,17 @@ abstract class WindowHandler extends AbstractHandler {
         IWorkbenchWindow window = HandlerUtil.getActiveWorkbenchWindowChecked(event);
         run(window, window.getService(ProjectService.class), event);
         return null;
+    }
+
+    /** True when the command makes sense only with a project open. */
+    boolean needsProject() {
+        return false;
+    }
+
+    @Override
+    public final boolean isEnabled() {
+        IWorkbenchWindow window = PlatformUI.getWorkbench().getActiveWorkbenchWindow();
+        return !needsProject() || window != null && window.getService(ProjectService.class).session().isPresent();
     }
 
     abstract void run(IWorkbenchWindow window, ProjectService projects, ExecutionEvent event);

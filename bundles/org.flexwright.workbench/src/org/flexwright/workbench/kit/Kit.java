@@ -6,6 +6,7 @@ import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.custom.CLabel;
 import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Button;
@@ -13,7 +14,9 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Listener;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
 import org.flexwright.workbench.kit.Palette.Ink;
 import org.flexwright.workbench.kit.Type.Role;
@@ -29,6 +32,7 @@ public final class Kit {
     private static final String CHARS = "org.flexwright.chars";
     private static final String REDRESS = "org.flexwright.redress";
     private static final String NAME = "org.flexwright.name";
+    private static final String SETTLING_NOW = "org.flexwright.settling";
     private static final String DESCRIPTION = "org.flexwright.description";
     /** After this long, milliseconds, the toolkit has taken in new fonts. */
     private static final int SETTLING = 60;
@@ -168,7 +172,29 @@ public final class Kit {
         control.setData(LOOK, new Look(text, ground, role));
         control.setData(STYLE_ENGINE_OFF, text == null && ground == null ? null : Boolean.TRUE);
         apply(control);
+        if (control instanceof Text field && type.percent() != 100) {
+            settle(field);
+        }
         return control;
+    }
+
+    /** Lays a shell out again when the toolkit has drawn its new field once: before, it does not know the field's height. */
+    private void settle(Text field) {
+        Listener[] once = new Listener[1];
+        once[0] = event -> {
+            field.removeListener(SWT.Paint, once[0]);
+            Shell shell = field.getShell();
+            if (shell.getData(SETTLING_NOW) == null) {
+                shell.setData(SETTLING_NOW, Boolean.TRUE); // one layout for all fields drawn together
+                display.timerExec(SETTLING, () -> {
+                    if (!shell.isDisposed()) {
+                        shell.setData(SETTLING_NOW, null);
+                        lay(shell);
+                    }
+                });
+            }
+        };
+        field.addListener(SWT.Paint, once[0]);
     }
 
     /** Changes only the text's colour of a control that was dressed before. */
@@ -191,6 +217,9 @@ public final class Kit {
      * the cells' colours also on the selection.
      */
     public void rows(Control lines) {
+        if (lines instanceof Table table) {
+            nudge(table);
+        }
         lines.addListener(SWT.MeasureItem, event -> event.height = Math.max(event.height, type.lineHeight(Role.BODY) * 8 / 5));
         lines.addListener(SWT.EraseItem, event -> {
             if ((event.detail & SWT.SELECTED) != 0) {
@@ -200,6 +229,25 @@ public final class Kit {
                 event.gc.setForeground(color(Ink.INK));
             }
         });
+    }
+
+    /**
+     * GTK gives the columns of a table that is made while its window is laid out no width and draws none of its rows until the table changes
+     * its size: so its size is changed when that is seen.
+     */
+    private static void nudge(Table table) {
+        table.addListener(SWT.Paint, event -> table.getDisplay().timerExec(SETTLING, () -> {
+            if (!table.isDisposed() && withoutWidth(table)) {
+                Point size = table.getSize();
+                table.setSize(size.x, size.y - 1);
+                table.setSize(size);
+            }
+        }));
+    }
+
+    private static boolean withoutWidth(Table table) {
+        int last = table.getColumnCount() - 1;
+        return last >= 0 && table.getItemCount() > 0 && table.getColumn(last).getWidth() > 0 && table.getItem(0).getBounds(last).width <= 0;
     }
 
     /** Runs now and whenever the control has to be dressed again: for what the kit cannot know, such as row heights or images. */
@@ -260,9 +308,13 @@ public final class Kit {
 
     private void layAll() {
         for (Shell shell : display.getShells()) {
-            again(shell);
-            shell.layout(true, true);
+            lay(shell);
         }
+    }
+
+    private static void lay(Shell shell) {
+        again(shell);
+        shell.layout(true, true);
     }
 
     private static void again(Control control) {
@@ -290,7 +342,10 @@ public final class Kit {
 
     private void apply(Control control) {
         if (control.getData(LOOK) == null && (control instanceof CTabFolder || control instanceof CLabel)) {
-            control.setFont(type.font(Role.BODY)); // the platform's own tabs and status line
+            control.setFont(type.font(Role.BODY)); // the platform's own tabs and words
+            if (control instanceof CTabFolder tabs) {
+                tabs.setTabHeight(type.lineHeight(Role.BODY) + grid.steps(3));
+            }
         }
         if (control.getData(LOOK) instanceof Look look) {
             control.setFont(type.font(look.role));

@@ -21,6 +21,7 @@ import org.eclipse.ui.part.EditorPart;
 import org.flexwright.core.find.Finding;
 import org.flexwright.core.registry.Registries;
 import org.flexwright.core.session.ProjectSession;
+import org.flexwright.model.Entry;
 import org.flexwright.workbench.Stage;
 import org.flexwright.workbench.kit.EmptyState;
 import org.flexwright.workbench.kit.Grid;
@@ -29,6 +30,7 @@ import org.flexwright.workbench.kit.Palette.Ink;
 import org.flexwright.workbench.kit.Spacing;
 import org.flexwright.workbench.kit.Type.Role;
 import org.flexwright.workbench.kit.WordRow;
+import org.flexwright.workbench.project.FileDrop;
 import org.flexwright.workbench.project.Names;
 import org.flexwright.workbench.project.ProjectListener;
 import org.flexwright.workbench.project.ProjectService;
@@ -84,6 +86,9 @@ public final class SubjectEditor extends EditorPart {
             words.setLayoutData(left);
         }
         kit.hairline(root);
+        if (subject instanceof Entry entry) {
+            new FileDrop(head, projects, entry);
+        }
         stack = kit.pane(root, 1, Spacing.NONE);
         stack.setLayout(new StackLayout());
         stack.setLayoutData(Grid.fill());

@@ -79,7 +79,10 @@ public final class FindingsView extends ViewPart {
         filter.setMessage("filter");
         filter.setLayoutData(new GridData(SWT.END, SWT.CENTER, false, false));
         kit.chars(filter, 24);
-        filter.addListener(SWT.Modify, event -> table.refresh());
+        filter.addListener(SWT.Modify, event -> {
+            table.refresh();
+            showDetail();
+        });
         SashForm sash = new SashForm(found, SWT.HORIZONTAL);
         sash.setLayoutData(Grid.fill());
         kit.dress(sash, Ink.INK, Ink.LINE, Role.BODY);
@@ -153,24 +156,23 @@ public final class FindingsView extends ViewPart {
     private void choose(String level) {
         shown = level.equals(ALL) ? EnumSet.allOf(Severity.class) : EnumSet.of(Severity.valueOf(level));
         table.refresh();
+        showDetail();
     }
 
     private void show() {
         List<Finding> findings = projects.findings();
-        Control top = nothing;
-        if (!findings.isEmpty()) {
-            if (table == null) {
-                makeTable();
-            }
-            showLevels(findings);
-            table.setInput(findings);
-            if (table.getStructuredSelection().isEmpty()) {
-                showDetail();
-            }
-            top = found;
+        if (!findings.isEmpty() && table == null) {
+            makeTable();
         }
-        ((StackLayout) root.getLayout()).topControl = top;
+        if (table != null) {
+            showLevels(findings);
+        }
+        ((StackLayout) root.getLayout()).topControl = findings.isEmpty() ? nothing : found;
         root.layout();
+        if (table != null) {
+            table.setInput(findings);
+            showDetail();
+        }
         setPartName(findings.isEmpty() ? "Findings" : "Findings  " + findings.size());
     }
 
@@ -187,8 +189,10 @@ public final class FindingsView extends ViewPart {
         levels.getParent().layout(true, true);
     }
 
+    /** The chosen finding, else the worst there is to see; null when there is none. */
     private Finding selected() {
-        return (Finding) ((IStructuredSelection) table.getSelection()).getFirstElement();
+        Finding chosen = (Finding) ((IStructuredSelection) table.getSelection()).getFirstElement();
+        return chosen == null ? (Finding) table.getElementAt(0) : chosen;
     }
 
     private void showDetail() {
@@ -197,7 +201,7 @@ public final class FindingsView extends ViewPart {
         }
         Finding finding = selected();
         if (finding == null) {
-            Prose.quiet(detail.body(), kit, "Choose a finding to see what would help and what the rule rests on.").setLayoutData(Grid.wide());
+            Prose.quiet(detail.body(), kit, "No finding is of this level and has these words.").setLayoutData(Grid.wide());
         } else {
             FindingStrip strip = FindingStrip.of(detail.body(), kit, finding);
             strip.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));

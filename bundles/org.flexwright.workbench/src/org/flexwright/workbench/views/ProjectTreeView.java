@@ -29,6 +29,7 @@ import org.flexwright.workbench.kit.Palette.Ink;
 import org.flexwright.workbench.kit.Spacing;
 import org.flexwright.workbench.kit.Type.Role;
 import org.flexwright.workbench.pages.SubjectEditors;
+import org.flexwright.workbench.project.FileDrop;
 import org.flexwright.workbench.project.Names;
 import org.flexwright.workbench.project.ProjectListener;
 import org.flexwright.workbench.project.ProjectService;
@@ -75,7 +76,7 @@ public final class ProjectTreeView extends ViewPart {
         tree.getTree().setMenu(menu.createContextMenu(tree.getTree()));
         getSite().registerContextMenu(menu, tree);
         getSite().setSelectionProvider(tree);
-        new FileDrop(tree.getTree(), projects);
+        new FileDrop(tree.getTree(), projects, null);
     }
 
     private void showProject() {
@@ -104,6 +105,16 @@ public final class ProjectTreeView extends ViewPart {
         if (element instanceof EObject thing) {
             SubjectEditors.open(window(), thing);
         } else if (element instanceof Section section) {
+            enter(section);
+        }
+    }
+
+    /** An empty heading is an invitation to add the first. */
+    private void enter(Section section) {
+        ProjectSession session = projects.session().orElseThrow();
+        if (section.things(session.project()).isEmpty() && !section.addWords().isEmpty() && !session.readOnly()) {
+            add(session, section);
+        } else {
             tree.setExpandedState(section, !tree.getExpandedState(section));
         }
     }

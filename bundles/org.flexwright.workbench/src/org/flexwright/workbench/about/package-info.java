@@ -1,0 +1,2 @@
+/** What the program says of itself. */
+package org.flexwright.workbench.about;
