@@ -57,7 +57,9 @@ class FindingsTest {
         assertTrue(count(Severity.STOP) > 0 && count(Severity.NOTE) > 0, "the example has stops and notes");
         assertEquals("■ stop", table().getItem(0).getText(0));
         assertEquals(Ui.projects().findings().get(0).message().text(), table().getItem(0).getText(2));
-        assertTrue(Ui.shows(shell, Ui.projects().findings().get(0).remedy().text()), "what would help is shown beside");
+        String remedy = Ui.projects().findings().get(0).remedy().text();
+        Ui.picture(shell, "findings");
+        assertTrue(Ui.shows(shell, remedy), "what would help is shown beside: " + remedy);
     }
 
     @Test

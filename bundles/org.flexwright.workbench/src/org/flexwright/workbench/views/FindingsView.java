@@ -192,7 +192,7 @@ public final class FindingsView extends ViewPart {
     /** The chosen finding, else the worst there is to see; null when there is none. */
     private Finding selected() {
         Finding chosen = (Finding) ((IStructuredSelection) table.getSelection()).getFirstElement();
-        return chosen == null ? (Finding) table.getElementAt(0) : chosen;
+        return chosen == null ? projects.findings().stream().filter(this::matches).findFirst().orElse(null) : chosen;
     }
 
     private void showDetail() {
