@@ -133,6 +133,9 @@ class BadInputTest {
         refused(2, says("10.5 : 3"), "trial", "step", "T01", "weigh", "--set", "ratioA=10.5 : 3");
         refused(2, says("1 Prepare the mould"), "trial", "step", "T01", "wiegh", "--done");
         refused(2, says("no unit"), "trial", "step", "T01", "weigh", "--use", "A=A:22.88");
+        refused(2, says("step kind \"wiegh\""), "trial", "step", "T01", "wiegh", "--add");
+        refused(2, says("give --add too"), "trial", "step", "T01", "mix", "--before", "1");
+        refused(2, says("Time under vacuum", "soon"), "trial", "step", "T01", "degas", "--add", "--set", "plannedMinutes=soon");
         refused(2, says("role=material:mass"), "trial", "step", "T01", "weigh", "--use", "A:22.88g");
         refused(2, says("below the second"), "target", "add", "--property", "shore-a", "--between", "55;45");
         refused(2, says("55 %", "Shore A"), "target", "add", "--property", "shore-a", "--at-least", "55 %");

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -51,6 +52,20 @@ class MakerTest {
         String shown = bench.ok("trial", "show", "T01").out();
         assertTrue(shown.contains("planned 22.88 g        actual 24.88 g (measured)"), shown);
         assertFalse(shown.lines().anyMatch(line -> line.endsWith(" ")), "no blanks at the end of a line");
+    }
+
+    @Test
+    void aStepBeyondTheRouteIsAdded() {
+        Bench.Run added = bench.ok("trial", "step", "T01", "degas", "--add", "--before", "mix", "--set", "plannedMinutes=7 min");
+        assertTrue(added.out().contains("(mixing.degas): planned") && added.out().contains("planned 7 min"), added.out());
+        List<String> kinds = bench.ok("trial", "show", "T01").out().lines().filter(line -> line.matches(" +\\d+ .*")).map(line -> line.strip().split(" +")[2])
+                .toList();
+        int place = kinds.indexOf("mixing.degas");
+        assertEquals("mixing.mix", kinds.get(place + 1), kinds::toString);
+        assertEquals(2, kinds.stream().filter("mixing.degas"::equals).count(), "the route's own stays");
+        bench.ok("trial", "step", "T01", "testing.read", "--add");
+        String last = bench.ok("trial", "step", "T01", Integer.toString(kinds.size() + 1)).out();
+        assertTrue(last.contains("(testing.read)"), last);
     }
 
     @Test

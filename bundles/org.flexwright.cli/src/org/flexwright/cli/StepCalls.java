@@ -93,13 +93,17 @@ final class StepCalls {
         }
     }
 
-    @Command(name = "step", description = "Plan or carry out a step: set fields, plan a material, confirm, start, finish, skip.",
+    @Command(name = "step", description = "Plan or carry out a step: add it, set fields, plan a material, confirm, start, finish, skip.",
             mixinStandardHelpOptions = true,
             footer = { "", "Example: flexwright trial step T05 weigh --set ownLimit=2%% --use A=PU-A/L12:22.88g --use B=PU-B/L7:21.57g",
-                    "Without options the step is shown." })
+                    "         flexwright trial step T05 mixing.degas --add --before fill", "Without options the step is shown." })
     static final class StepCall extends OneStep {
         @Parameters(index = "1", paramLabel = "STEP", description = "Number, kind or title of the step.")
         String step;
+        @Option(names = "--add", description = "Add a step beyond the route's usual ones: STEP is its kind, see plugin list.")
+        boolean add;
+        @Option(names = "--before", paramLabel = "STEP", description = "Where it is added: before this step; else at the end.")
+        String before;
         @Option(names = "--set", paramLabel = "FIELD=VALUE", description = "A field of the step, by its name or the words beside it; repeat for more.")
         List<String> set = List.of();
         @Option(names = "--use", paramLabel = "ROLE=LOT:MASS", description = "A material: role, grade or grade/lot, planned mass; repeat for more.")
@@ -115,16 +119,22 @@ final class StepCalls {
 
         @Override
         protected Reply work(CliServices services, ProjectSession project) {
+            if (before != null && !add) {
+                throw new UsageException("--before says where a step is added: give --add too.");
+            }
             Trial trial = trial(project);
-            Step target = Find.step(trial, step);
+            StepKind kind = add ? Find.named("step kind", services.registries().stepKinds(), StepKind::id, StepKind::title, step) : null;
+            int place = !add ? trial.getSteps().indexOf(Find.step(trial, step))
+                    : before == null ? trial.getSteps().size() : trial.getSteps().indexOf(Find.step(trial, before));
             Inputs inputs = new Inputs();
             Settings.read(set, services.workingFolder()).forEach(inputs::put);
-            Map<EStructuralFeature, Object> values = details(services, target, inputs);
             Session at = session(project);
-            boolean changes = !values.isEmpty() || !uses.isEmpty() || confirm || start || done || skip || at != null;
+            boolean changes = add || !inputs.isEmpty() || !uses.isEmpty() || confirm || start || done || skip || at != null;
             if (changes) {
-                project.execute("Step " + target.getTitle() + " of " + trial.getCode(), edit -> {
-                    values.forEach((feature, value) -> set(edit, target, feature, value, inputs.typed(feature)));
+                String title = add ? kind.title() : trial.getSteps().get(place).getTitle();
+                project.execute("Step " + title + " of " + trial.getCode(), edit -> {
+                    Step target = add ? Trials.addStep(edit, trial, kind, place) : trial.getSteps().get(place);
+                    details(services, target, inputs).forEach((feature, value) -> set(edit, target, feature, value, inputs.typed(feature)));
                     uses.forEach(use -> use(edit, target, use));
                     if (at != null) {
                         edit.set(target, ModelPackage.Literals.STEP__SESSION, at);
@@ -132,11 +142,12 @@ final class StepCalls {
                     state(edit, target);
                 });
             }
+            Step target = trial.getSteps().get(place);
             Reply reply = new Reply(id()).words("trial", trial.getCode()).words("step", target.getTitle()).words("state", Words.of(target
                     .getState()));
             reply.line(trial.getCode() + ", " + target.getTitle() + " (" + target.getKind() + "): " + Words.of(target.getState()));
             describe(services, target, reply);
-            if (!changes) {
+            if (!changes || add) {
                 openFields(target, reply);
             }
             advise(services, trial, target, reply);
@@ -324,6 +335,10 @@ final class StepCalls {
     static final class Acknowledge extends OneStep {
         @Parameters(index = "1", paramLabel = "STEP", description = "Number, kind or title of the step.")
         String step;
+        @Option(names = "--add", description = "Add a step beyond the route's usual ones: STEP is its kind, see plugin list.")
+        boolean add;
+        @Option(names = "--before", paramLabel = "STEP", description = "Where it is added: before this step; else at the end.")
+        String before;
         @Option(names = "--who", required = true, description = "The person who read them.")
         String who;
         @Option(names = "--lot", description = "Only for this lot; else for every lot of the step.")
