@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 import org.eclipse.emf.common.util.Enumerator;
 import org.eclipse.emf.ecore.EAnnotation;
@@ -163,7 +164,8 @@ public final class FieldDescriptors {
         try {
             return QuantityKind.valueOf(name);
         } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException(where + " names the unknown kind of quantity " + name + ".", e);
+            throw new IllegalArgumentException(where + " names the unknown kind of quantity " + name + "; there are "
+                    + Arrays.stream(QuantityKind.values()).map(QuantityKind::name).collect(Collectors.joining(", ")) + ".", e);
         }
     }
 

@@ -89,7 +89,7 @@ public final class FindingsView extends ViewPart {
         Composite left = kit.pane(sash, 1, Spacing.NONE);
         TableColumnLayout columns = new TableColumnLayout();
         left.setLayout(columns);
-        table = new TableViewer(left, SWT.SINGLE | SWT.FULL_SELECTION | SWT.VIRTUAL);
+        table = new TableViewer(left, SWT.SINGLE | SWT.FULL_SELECTION);
         table.setContentProvider(ArrayContentProvider.getInstance());
         kit.dress(table.getTable(), Ink.INK, Ink.PAPER, Role.BODY);
         Kit.name(table.getTable(), "Findings");
