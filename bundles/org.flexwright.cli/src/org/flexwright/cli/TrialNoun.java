@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 
+import org.flexwright.core.field.FieldDescriptors;
 import org.flexwright.core.field.FieldText;
 import org.flexwright.core.process.ProcessKind;
 import org.flexwright.core.reading.ReadingPrinter;
@@ -132,7 +133,8 @@ final class TrialNoun extends Noun {
             }
             trial.getAttachments().forEach(a -> reply.line("  " + Words.of(a.getKind()) + "  " + a.getPath() + Words.tail(": ", a.getCaption())));
             if (trial.getCost() != null || trial.getHours() != null) {
-                reply.line("Spent:" + (trial.getCost() == null ? "" : " " + FieldText.digits(trial.getCost()) + " (cost)") + (trial.getHours() == null ? ""
+                reply.line("Spent:" + (trial.getCost() == null ? "" : " " + FieldText.show(FieldDescriptors.of(ModelPackage.Literals.TRIAL__COST), trial
+                        .getCost())) + (trial.getHours() == null ? ""
                         : " " + FieldText.digits(trial.getHours()) + " h of work"));
             }
             if (trial.getConclusion() != null) {

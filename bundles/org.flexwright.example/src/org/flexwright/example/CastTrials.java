@@ -159,7 +159,7 @@ final class CastTrials {
     }
 
     private void t07(Trial t06) {
-        Session made = story.session("S14", "2026-04-11T10:00", 22.0, 61, "58;57.5;58;58;57.5");
+        Session made = story.session("S14", "2026-04-11T10:00", 22.0, 61, "57.5;57;57.5;57.5;57");
         Trial trial = bench.copy(t06, "T07", "polyurethane, 8 phr powder, not dried", "More powder should stiffen it.");
         filled(trial, made, 1.4, 3.56);
         bench.set(trial, WEIGH, "filler", "8", "fillerBasis", "phr");

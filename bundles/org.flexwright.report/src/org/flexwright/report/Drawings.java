@@ -12,7 +12,7 @@ final class Drawings {
     private static final double HEIGHT = 260;
     private static final double LEFT = 64;
     private static final double RIGHT = 12;
-    private static final double TOP = 14;
+    private static final double TOP = 30;
     private static final double BOTTOM = 44;
 
     private Drawings() {
@@ -63,7 +63,7 @@ final class Drawings {
                 svg.circle(x(plot, point.x()), y(plot, point.y()), 3.5, "dot");
             }
         }
-        svg.text((LEFT + WIDTH) / 2, HEIGHT - 8, plot.x().title(), "middle", "title").sideways(14, (TOP + floor) / 2, plot.y().title(), "title");
+        svg.text((LEFT + WIDTH) / 2, HEIGHT - 8, plot.x().title(), "middle", "title").text(4, 16, plot.y().title(), "start", "title");
         return svg;
     }
 

@@ -1,5 +1,6 @@
 package org.flexwright.report;
 
+import java.util.ArrayList;
 import java.util.List;
 
 import org.flexwright.core.property.PropertyDef;
@@ -10,6 +11,7 @@ import org.flexwright.model.Importance;
 import org.flexwright.model.Measurement;
 import org.flexwright.model.Project;
 import org.flexwright.model.PropertyKey;
+import org.flexwright.model.Reading;
 import org.flexwright.model.ReferencePart;
 import org.flexwright.model.Specimen;
 import org.flexwright.model.Target;
@@ -38,8 +40,7 @@ final class JobSection {
         html.close("ul");
         for (ReferencePart part : project.getReferenceParts()) {
             html.element("h2", "Reference part: " + part.getName());
-            html.element("p", (part.getCondition() == null ? "" : part.getCondition()) + (part.getAgeYears() == null ? "" : " Age: " + QuantityFormat
-                    .plain(part.getAgeYears()) + " years."));
+            html.element("p", String.join(" ", about(part)));
             readings(part, registries, html);
         }
         for (TargetSheet sheet : project.getTargetSheets()) {
@@ -50,6 +51,21 @@ final class JobSection {
             sheet.getTargets().forEach(this::target);
             html.close("table");
         }
+    }
+
+    private static List<String> about(ReferencePart part) {
+        List<String> sentences = new ArrayList<>();
+        if (part.getCondition() != null) {
+            String condition = part.getCondition().strip();
+            sentences.add(condition.endsWith(".") ? condition : condition + ".");
+        }
+        if (part.getAgeYears() != null) {
+            sentences.add("Age: " + QuantityFormat.plain(part.getAgeYears()) + " years.");
+        }
+        if (part.getThickness() != null) {
+            sentences.add("Thickness at the spot that is measured: " + QuantityFormat.plain(part.getThickness()) + " mm.");
+        }
+        return sentences;
     }
 
     private void target(Target target) {
@@ -78,6 +94,9 @@ final class JobSection {
 
     /** Every single reading of a piece. */
     static void readings(Specimen piece, Registries registries, Html html) {
+        if (piece.isFailed()) {
+            html.element("p", "Failed" + (piece.getFailReason() == null ? "." : ": " + piece.getFailReason()));
+        }
         if (piece.getMeasurements().isEmpty()) {
             html.element("p", "Nothing was read yet.", "class", "quiet");
             return;
@@ -87,11 +106,22 @@ final class JobSection {
         html.close("table");
     }
 
+    private static String readings(int count) {
+        return count == 1 ? "1 reading is" : count + " readings are";
+    }
+
+    /** A reading without its unit, which stands in a column of its own. */
+    private static String bare(PropertyDef def, Reading reading) {
+        String printed = ReadingPrinter.print(def, reading);
+        String unit = " " + def.kind().unit().display();
+        return !def.yesNo() && printed.endsWith(unit) ? printed.substring(0, printed.length() - unit.length()) : printed;
+    }
+
     private static void reading(Measurement measurement, Registries registries, Html html) {
         String id = measurement.getKey().getProperty();
         PropertyDef def = registries.findProperty(id).orElse(null);
-        String values = def == null ? measurement.getReadings().size() + " readings, kept; the plugin of this property is absent" : String.join("; ",
-                measurement.getReadings().stream().map(r -> ReadingPrinter.print(def, r) + (r.getLeftOut() == null ? "" : " (left out: " + r.getLeftOut()
+        String values = def == null ? readings(measurement.getReadings().size()) + " kept; the plugin of this property is absent" : String.join("; ",
+                measurement.getReadings().stream().map(r -> bare(def, r) + (r.getLeftOut() == null ? "" : " (left out: " + r.getLeftOut()
                         + ")")).toList());
         html.row("td", List.of(def == null ? id : def.title(), values, def == null || def.yesNo() ? "" : def.kind().unit().display(), conditions(
                 measurement.getKey()), measurement.getSession() == null ? "" : measurement.getSession().getCode(), measurement.getInstrument() == null ? ""

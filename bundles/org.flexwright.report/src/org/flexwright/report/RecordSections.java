@@ -3,6 +3,7 @@ package org.flexwright.report;
 import java.util.List;
 
 import org.flexwright.core.process.CardLine;
+import org.flexwright.core.process.RoleWords;
 import org.flexwright.core.process.StepCard;
 import org.flexwright.core.registry.Registries;
 import org.flexwright.model.Lot;
@@ -27,16 +28,21 @@ final class RecordSections {
 
     void write() {
         project.getRecipes().forEach(this::recipe);
-        html.element("h2", "Materials and lots").open("table").row("th", List.of("Material", "Role", "Statements on its sheet", "Lot", "Opened",
-                "Expires", "Values: own beside sheet"));
+        html.element("h2", "Materials and lots").open("table").row("th", List.of("Material", "Role", "Family", "Statements on its sheet", "Lot", "Opened",
+                "Expires", "Its data sheet", "Values: own beside sheet"));
         project.getGrades().forEach(this::grade);
-        html.close("table").element("h2", "Sessions").open("table").row("th", List.of("Session", "When", "Room °C", "Room %RH", "Who", "Instruments"));
+        html.close("table").element("h2", "Sessions").open("table").row("th", List.of("Session", "When", "Room °C", "Room %RH", "Who", "Instruments", "Control piece"));
         project.getSessions().forEach(s -> html.row("td", List.of(text(s.getCode()), Report.moment(s.getAt()), number(s.getRoomC()), number(s.getRoomRh()),
-                text(s.getWho()), String.join(", ", s.getInstruments().stream().map(i -> i.getName()).toList()))));
+                text(s.getWho()), String.join(", ", s.getInstruments().stream().map(i -> i.getName()).toList()), s.getControlPiece() == null ? "" : text(s.getControlPiece()
+                        .getCode()))));
         html.close("table").element("h2", "Instruments").open("table").row("th", List.of("Instrument", "Kind", "Unit", "Resolution", "Accuracy ±"));
         project.getInstruments().forEach(i -> html.row("td", List.of(text(i.getName()), text(i.getKind()), text(i.getUnit()), number(i.getResolution()),
                 number(i.getAccuracy()))));
         html.close("table");
+        project.getControlPieces().forEach(piece -> {
+            html.element("h2", "Control piece " + text(piece.getCode()));
+            JobSection.readings(piece, registries, html);
+        });
     }
 
     private void recipe(Recipe recipe) {
@@ -60,12 +66,22 @@ final class RecordSections {
         String values = String.join("; ", grade.getValues().stream().map(this::value).toList());
         String hazards = String.join(" ", grade.getHazards());
         if (grade.getLots().isEmpty()) {
-            html.row("td", List.of(name(grade), grade.getRole().getLiteral(), hazards, "", "", "", values));
+            html.row("td", List.of(name(grade), role(grade), text(grade.getFamily()), hazards, "", "", "", "", values));
         }
         for (Lot lot : grade.getLots()) {
-            html.row("td", List.of(name(grade), grade.getRole().getLiteral(), hazards, text(lot.getCode()), text(lot.getOpened()), text(lot.getExpires()),
-                    values));
+            String lotValues = String.join("; ", lot.getValues().stream().map(this::value).toList());
+            String both = values + (values.isEmpty() || lotValues.isEmpty() ? "" : "; ") + (lotValues.isEmpty() ? "" : "this lot: " + lotValues);
+            html.row("td", List.of(name(grade), role(grade), text(grade.getFamily()), hazards, text(lot.getCode()), text(lot.getOpened()), text(lot.getExpires()), sheet(lot),
+                    both));
         }
+    }
+
+    private static String role(MaterialGrade grade) {
+        return RoleWords.of(grade.getRole());
+    }
+
+    private static String sheet(Lot lot) {
+        return text(lot.getSheetDate()) + (lot.getSheetRevision() == null ? "" : " revision " + lot.getSheetRevision());
     }
 
     private static String name(MaterialGrade grade) {

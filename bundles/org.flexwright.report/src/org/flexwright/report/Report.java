@@ -1,7 +1,5 @@
 package org.flexwright.report;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -10,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -80,6 +79,7 @@ public final class Report {
         if (project.isInvented()) {
             html.element("p", "Invented demonstration data. Nothing in it was measured on a real part.", "class", "banner");
         }
+        absentPlugins();
         new JobSection(project, registries, html).write();
         photos(project.getReferenceParts().stream().flatMap(r -> r.getPhotos().stream()).toList());
         List<Finding> findings = registries.findings().check(project, now);
@@ -91,9 +91,17 @@ public final class Report {
         }
         new RecordSections(project, registries, html).write();
         findings(findings);
+        new LogSections(project, registries, subjects, html).write(findings);
         html.element("p", "The product's own safety data sheet, local codes and licensed practice win over anything written here. Verdicts are about "
                 + "the parts read, not about parts not yet made.", "class", "quiet");
         return html.close("body").close("html").toString();
+    }
+
+    /** Plugins that wrote details into this project and are not here. */
+    private void absentPlugins() {
+        Set<String> here = registries.packages().stream().map(p -> p.ePackage().getNsURI()).collect(Collectors.toSet());
+        project.getPlugins().stream().filter(p -> !here.contains(p.getNsURI())).forEach(p -> html.element("p", "The plugin " + p.getPlugin() + " " + p.getVersion()
+                + " (" + p.getNsURI() + ") is not here: what it wrote is kept in the project and not shown.", "class", "banner"));
     }
 
     private void comparison() {
@@ -151,34 +159,8 @@ public final class Report {
     }
 
     private void photos(List<Attachment> attachments) {
-        for (Attachment attachment : attachments) {
-            Optional<String> data = image(attachment);
-            html.open("figure");
-            data.ifPresent(d -> html.open("img", "src", d, "alt", attachment.getCaption() == null ? attachment.getFileName() : attachment
-                    .getCaption()));
-            String words = attachment.getCaption() == null ? attachment.getFileName() : attachment.getCaption();
-            html.element("figcaption", words + (data.isPresent() ? "" : " (file " + attachment.getFileName() + ", SHA-256 " + attachment.getSha256()
-                    + ")"));
-            html.close("figure");
-        }
-    }
-
-    /** A photo as data; empty when it is no photo, is missing, or its checksum has changed: then its name stands there. */
-    private Optional<String> image(Attachment attachment) {
-        Path file = attachment.getPath() == null ? null : folder.resolve(attachment.getPath()).normalize();
-        if (attachment.getKind() != org.flexwright.model.AttachmentKind.PHOTO || file == null || !file.startsWith(folder.normalize())) {
-            return Optional.empty();
-        }
-        try {
-            byte[] bytes = Files.readAllBytes(file);
-            if (!org.flexwright.core.trial.Attachments.sha256(bytes).equals(attachment.getSha256())) {
-                return Optional.empty();
-            }
-            String type = bytes[0] == (byte) 0x89 ? "image/png" : "image/jpeg";
-            return Optional.of("data:" + type + ";base64," + java.util.Base64.getEncoder().encodeToString(bytes));
-        } catch (IOException e) {
-            return Optional.empty();
-        }
+        Photos photos = new Photos(folder);
+        attachments.forEach(attachment -> photos.write(attachment, html));
     }
 
     private void findings(List<Finding> findings) {

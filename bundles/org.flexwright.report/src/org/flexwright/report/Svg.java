@@ -44,13 +44,6 @@ final class Svg {
         return this;
     }
 
-    /** Text up the left side. */
-    Svg sideways(double x, double y, String text, String style) {
-        out.append("<text transform=\"translate(").append(n(x)).append(' ').append(n(y)).append(") rotate(-90)\" text-anchor=\"middle\" class=\"")
-                .append(style).append("\">").append(Html.escape(text)).append("</text>");
-        return this;
-    }
-
     private static String n(double value) {
         return String.format(Locale.ROOT, "%.1f", value);
     }

@@ -2,16 +2,23 @@ package org.flexwright.report;
 
 import java.util.List;
 
+import org.flexwright.core.field.FieldDescriptors;
+import org.flexwright.core.field.FieldText;
+import org.flexwright.core.field.Provenances;
 import org.flexwright.core.find.Finding;
 import org.flexwright.core.process.CardLine;
 import org.flexwright.core.process.HazardPrompt;
 import org.flexwright.core.process.ProcessKind;
+import org.flexwright.core.process.RoleWords;
 import org.flexwright.core.process.StepCard;
 import org.flexwright.core.process.StepKind;
 import org.flexwright.core.registry.Registries;
 import org.flexwright.model.CalculationRun;
+import org.flexwright.model.MaterialUse;
+import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Part;
 import org.flexwright.model.Project;
+import org.flexwright.model.RunInput;
 import org.flexwright.model.RunResult;
 import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
@@ -42,8 +49,7 @@ final class TrialSection {
         steps(trial);
         prompts(trial);
         for (Part part : trial.getParts()) {
-            html.element("h3", "Piece " + part.getCode() + " (" + part.getPieceKind().getLiteral().replace('_', ' ') + ")" + (part.isFailed() ? ", failed: "
-                    + part.getFailReason() : ""));
+            html.element("h3", "Piece " + part.getCode() + " (" + part.getPieceKind().getLiteral().replace('_', ' ') + ")");
             JobSection.readings(part, registries, html);
         }
         calculations(trial);
@@ -51,7 +57,7 @@ final class TrialSection {
         if (trial.getConclusion() != null) {
             html.element("h3", "Conclusion").element("p", trial.getConclusion());
         }
-        String spent = (trial.getCost() == null ? "" : "Cost " + QuantityFormat.plain(trial.getCost()) + ". ") + (trial.getHours() == null ? "" : "Hours "
+        String spent = (trial.getCost() == null ? "" : "Cost " + FieldText.show(FieldDescriptors.of(ModelPackage.Literals.TRIAL__COST), trial.getCost()) + ". ") + (trial.getHours() == null ? "" : "Hours of work "
                 + QuantityFormat.plain(trial.getHours()) + ".");
         if (!spent.isEmpty()) {
             html.element("p", spent, "class", "quiet");
@@ -63,8 +69,9 @@ final class TrialSection {
         for (Step step : trial.getSteps()) {
             StepKind kind = registries.findStepKind(step.getKind()).orElse(null);
             String title = step.getTitle() + ", " + step.getState().getLiteral() + (step.isUnconfirmed() ? ", copied and not confirmed" : "") + (step
-                    .getSession() == null ? "" : ", " + step.getSession().getCode());
-            List<CardLine> lines = StepCard.lines(step, kind);
+                    .getSession() == null ? "" : ", " + step.getSession().getCode()) + (step.getConfirmedBy() == null ? "" : ", confirmed by " + step
+                            .getConfirmedBy());
+            List<CardLine> lines = StepCard.lines(step, kind).stream().filter(l -> !l.planned().isEmpty() || !l.actual().isEmpty()).toList();
             if (lines.isEmpty()) {
                 html.row("td", List.of(title, kind == null ? "its plugin is absent; details are kept" : "", "", "", "", ""));
             }
@@ -75,6 +82,27 @@ final class TrialSection {
             }
         }
         html.close("table");
+        weighings(trial);
+    }
+
+    /** Every single weighing. */
+    private void weighings(Trial trial) {
+        List<MaterialUse> uses = trial.getSteps().stream().flatMap(s -> s.getUses().stream()).filter(u -> !u.getWeighings().isEmpty()).toList();
+        if (uses.isEmpty()) {
+            return;
+        }
+        html.open("table").row("th", List.of("Weighed", "Net g", "Gross g", "Tare g", "When", "Balance", ""));
+        for (MaterialUse use : uses) {
+            String material = RoleWords.of(use.getRole()) + (use.getGrade() == null ? "" : ", " + use.getGrade().getCode()) + (use.getLot() == null ? "" : "/" + use
+                    .getLot().getCode());
+            use.getWeighings().forEach(w -> html.row("td", List.of(material, number(w.getNet()), number(w.getGross()), number(w.getTare()), Report.moment(w
+                    .getAt()), w.getInstrument() == null ? "" : w.getInstrument().getName(), w.isCorrection() ? "added to mend the ratio" : "")));
+        }
+        html.close("table");
+    }
+
+    private static String number(Double value) {
+        return value == null ? "" : FieldText.digits(value);
     }
 
     private void prompts(Trial trial) {
@@ -101,19 +129,32 @@ final class TrialSection {
             if (run.getRefusal() != null) {
                 html.element("p", "Refused: " + run.getRefusal());
             }
-            html.open("table").row("th", List.of("Result", "Value", "Source"));
+            html.element("p", "Computed by version " + run.getProgramVersion() + " of the program.", "class", "quiet");
+            html.open("table").row("th", List.of("Input", "Value", "Origin"));
+            run.getInputs().forEach(i -> html.row("td", List.of(i.getName() == null ? "" : i.getName(), value(i), Provenances.word(i.getOrigin()))));
+            html.close("table").open("table").row("th", List.of("Result", "Value", "Source"));
             run.getResults().forEach(r -> html.row("td", List.of(r.getName(), value(r), r.getSource() == null ? "" : r.getSource())));
             html.close("table");
         }
     }
 
+    private static String value(RunInput input) {
+        if (input.getValue() == null) {
+            return input.getText() == null ? "" : input.getText();
+        }
+        return QuantityFormat.plain(input.getValue()) + (input.getUnit() == null ? "" : " " + input.getUnit());
+    }
+
     private static String value(RunResult result) {
+        if (result.getText() != null && !result.getText().isBlank()) {
+            return result.getText();
+        }
         if (result.getLikely() == null) {
-            return result.getText() == null ? "" : result.getText();
+            return "";
         }
         String unit = result.getUnit() == null ? "" : " " + result.getUnit();
         String likely = QuantityFormat.plain(result.getLikely()) + unit;
-        return result.getLow().equals(result.getHigh()) ? likely : likely + " (" + QuantityFormat.plain(result.getLow()) + " to " + QuantityFormat.plain(
+        return result.getLow() == null || result.getHigh() == null || result.getLow().equals(result.getHigh()) ? likely : likely + " (" + QuantityFormat.plain(result.getLow()) + " to " + QuantityFormat.plain(
                 result.getHigh()) + unit + ")";
     }
 
