@@ -45,13 +45,16 @@ final class BehindCell extends Composite {
 
     private final PageContext context;
     private final Kit kit;
+    private final Runnable close;
     private final ScrollPane pane;
     private List<Object> shown = List.of();
 
-    BehindCell(Composite parent, PageContext context) {
+    /** Nothing yet; {@code close} takes it away. */
+    BehindCell(Composite parent, PageContext context, Runnable close) {
         super(parent, SWT.NONE);
         this.context = context;
         this.kit = context.kit();
+        this.close = close;
         setLayout(new FillLayout());
         pane = new ScrollPane(this, kit, 1, new Spacing(6, 3, 3, 3));
     }
@@ -71,9 +74,6 @@ final class BehindCell extends Composite {
         }
         if (cell) {
             fill(all.rows().get(state.row()), all.columns().get(state.column()), all.cell(state.row(), state.column()));
-        } else {
-            Prose.quiet(pane.body(), kit, "Choose a cell to see the readings behind it. A click on a target sorts the trials by it; H hides a trial.")
-                    .setLayoutData(Grid.wide());
         }
         pane.reflow();
         Settling.later(pane);
@@ -100,13 +100,14 @@ final class BehindCell extends Composite {
 
     private void fill(Row target, Column column, Cell cell) {
         Composite body = pane.body();
-        Composite head = kit.pane(body, 3, new Spacing(0, 0, 4, 0));
+        Composite head = kit.pane(body, 4, new Spacing(0, 0, 4, 0));
         head.setLayoutData(Grid.wide());
         kit.heading(head, column.code() + "  " + target.title());
         Ink ink = cell.judgement() == null ? Ink.QUIET : Mark.of(cell.judgement().verdict()).ink();
         kit.label(head, cell.value() + "   " + cell.word(), ink, Role.HEADING).setLayoutData(Grid.wide());
         context.projects().find(column.id()).ifPresent(thing -> kit.action(head, "Open " + column.code(), () -> context.open(thing))
                 .setLayoutData(new GridData(SWT.END, SWT.CENTER, false, false)));
+        kit.action(head, "C&lose", close).setLayoutData(new GridData(SWT.END, SWT.CENTER, false, false));
         Notice notice = new Notice(body, kit, 1);
         if (cell.judgement() != null) {
             Prose.text(body, kit, cell.judgement().reason().text()).setLayoutData(Grid.wide());

@@ -27,6 +27,7 @@ final class CompareGrid extends Canvas {
     private final Kit kit;
     private final CompareState state;
     private final Runnable looked;
+    private final Runnable opened;
     private final Runnable arranged;
     private CompareGeometry at;
 
@@ -34,13 +35,15 @@ final class CompareGrid extends Canvas {
      * An empty grid.
      *
      * @param looked   told when another cell is looked at
+     * @param opened   told when a person wants to see what is behind it
      * @param arranged told when something was sorted, hidden or unfolded
      */
-    CompareGrid(Composite parent, Kit kit, CompareState state, Runnable looked, Runnable arranged) {
+    CompareGrid(Composite parent, Kit kit, CompareState state, Runnable looked, Runnable opened, Runnable arranged) {
         super(parent, SWT.DOUBLE_BUFFERED | SWT.V_SCROLL | SWT.H_SCROLL);
         this.kit = kit;
         this.state = state;
         this.looked = looked;
+        this.opened = opened;
         this.arranged = arranged;
         kit.dress(this, Ink.INK, Ink.PAPER, Role.BODY);
         Kit.name(this, "Trials side by side");
@@ -51,7 +54,7 @@ final class CompareGrid extends Canvas {
             }
         });
         addListener(SWT.Paint, event -> paint(event));
-        addListener(SWT.Resize, event -> scrollBars());
+        addListener(SWT.Resize, event -> refresh());
         getVerticalBar().addListener(SWT.Selection, event -> redraw());
         getHorizontalBar().addListener(SWT.Selection, event -> redraw());
         addListener(SWT.MouseDown, this::mouseDown);
@@ -69,7 +72,7 @@ final class CompareGrid extends Canvas {
     /** Measures and draws again. */
     void refresh() {
         if (state.shown() != null) {
-            at = CompareGeometry.of(kit, state);
+            at = CompareGeometry.of(kit, state, getClientArea().height);
             scrollBars();
             tell();
             redraw();
@@ -88,7 +91,7 @@ final class CompareGrid extends Canvas {
         }
         Rectangle window = getClientArea();
         bar(getHorizontalBar(), at.width() - at.left(), window.width - at.left(), at.columnWidth());
-        bar(getVerticalBar(), at.height() - at.headHeight(), window.height - at.headHeight(), at.rowHeight());
+        bar(getVerticalBar(), at.height() - at.stays(), window.height - at.stays(), at.rowHeight());
     }
 
     private static void bar(ScrollBar bar, int whole, int part, int step) {
@@ -132,6 +135,9 @@ final class CompareGrid extends Canvas {
         }
         refresh();
         looked.run();
+        if (state.row() >= 0 && state.column() >= 0) {
+            opened.run();
+        }
     }
 
     private void mouseMove(Event event) {
@@ -204,7 +210,7 @@ final class CompareGrid extends Canvas {
             scroll(getHorizontalBar(), at.x(state.column()) - at.left(), at.columnWidth(), window.width - at.left());
         }
         if (state.row() >= 0) {
-            scroll(getVerticalBar(), at.y(state.row()) - at.headHeight(), at.rowHeight(), window.height - at.headHeight());
+            scroll(getVerticalBar(), at.y(state.row()) - at.stays(), at.rowHeight(), window.height - at.stays());
         }
     }
 

@@ -44,30 +44,36 @@ final class ComparePainter {
         gc.setBackground(kit.color(Ink.PAPER));
         gc.fillRectangle(window);
         Comparison shown = state.shown();
-        int firstRow = Math.max(0, scrollY / at.rowHeight());
+        int hidden = at.frozen() ? scrollY : scrollY - at.headHeight();
+        int firstRow = Math.max(0, hidden / at.rowHeight());
         int lastRow = Math.min(at.rows() - 1, (scrollY + window.height - at.headHeight()) / at.rowHeight());
         int firstColumn = Math.max(0, scrollX / at.columnWidth());
         int lastColumn = Math.min(at.columns() - 1, (scrollX + window.width - at.left()) / at.columnWidth());
         for (int row = firstRow; row <= lastRow; row++) {
             for (int column = firstColumn; column <= lastColumn; column++) {
-                clip(at.left(), at.headHeight());
+                clip(at.left(), at.stays());
                 cell(shown.cell(row, column), moved(at.cell(row, column), true, true), row, column);
             }
         }
         for (int row = firstRow; row <= lastRow; row++) {
-            clip(0, at.headHeight());
+            clip(0, at.stays());
             rowHead(shown.rows().get(row), moved(at.cell(row, -1), false, true), row);
         }
         clip(at.left(), 0);
         gc.setBackground(kit.color(Ink.PANEL));
-        gc.fillRectangle(at.left(), 0, window.width, at.headHeight());
+        gc.fillRectangle(at.left(), top(), window.width, at.headHeight());
         for (Group group : shown.groups()) {
             group(group, shown.columns());
         }
         for (int column = firstColumn; column <= lastColumn; column++) {
-            columnHead(shown.columns().get(column), moved(at.cell(-1, column), true, false), column);
+            columnHead(shown.columns().get(column), moved(at.cell(-1, column), true, !at.frozen()), column);
         }
         corner(shown);
+    }
+
+    /** Where the headings begin. */
+    private int top() {
+        return at.frozen() ? 0 : -scrollY;
     }
 
     private void clip(int left, int top) {
@@ -79,12 +85,12 @@ final class ComparePainter {
     }
 
     private void corner(Comparison shown) {
-        gc.setClipping(0, 0, at.left(), at.headHeight());
+        gc.setClipping(0, top(), at.left(), at.headHeight());
         gc.setBackground(kit.color(Ink.PANEL));
-        gc.fillRectangle(0, 0, at.left(), at.headHeight());
-        text("Target sheet v" + shown.sheetVersion(), 6 * at.unit(), at.groupHeight() + at.unit(), at.left() - 8 * at.unit(), Ink.INK, Role.STRONG);
+        gc.fillRectangle(0, top(), at.left(), at.headHeight());
+        text("Target sheet v" + shown.sheetVersion(), 6 * at.unit(), top() + at.groupHeight() + at.unit(), at.left() - 8 * at.unit(), Ink.INK, Role.STRONG);
         gc.setClipping(window);
-        hairline(0, at.headHeight() - 1, window.width, at.headHeight() - 1);
+        hairline(0, top() + at.headHeight() - 1, window.width, top() + at.headHeight() - 1);
         hairline(at.left() - 1, 0, at.left() - 1, Math.min(window.height, at.height() - scrollY));
     }
 
@@ -106,12 +112,12 @@ final class ComparePainter {
         if (width < 4 * at.unit()) {
             return;
         }
-        hairline(x1, 0, x1, at.headHeight());
+        hairline(x1, top(), x1, top() + at.headHeight());
         String fold = group.unchanged().isEmpty() ? "" : state.isUnfolded(group.route()) ? "   ▾ unchanged" : "   ▸ " + group.unchanged().size() + " unchanged";
-        int drawn = text(group.title(), x, at.unit(), width, Ink.INK, Role.STRONG);
-        text(fold, x + drawn, at.unit(), width - drawn, Ink.ACCENT, Role.BODY);
+        int drawn = text(group.title(), x, top() + at.unit(), width, Ink.INK, Role.STRONG);
+        text(fold, x + drawn, top() + at.unit(), width - drawn, Ink.ACCENT, Role.BODY);
         if (state.isUnfolded(group.route())) {
-            int y = at.unit() + at.line();
+            int y = top() + at.unit() + at.line();
             for (FactorValue value : group.unchanged()) {
                 text(value.label() + "  " + value.value(), x, y, width, Ink.QUIET, Role.BODY);
                 y += at.line();
@@ -126,10 +132,10 @@ final class ComparePainter {
         int drawn = text(column.reference() ? "◇ reference" : column.code(), x, y, width, Ink.INK, Role.STRONG);
         text(column.summary().isEmpty() ? "" : "   " + column.summary(), x + drawn, y, width - drawn, Ink.QUIET, Role.BODY);
         y += at.line();
-        lines(column.title(), x, y, width, 2, Ink.QUIET, Role.BODY);
-        y += 2 * at.line() + at.unit();
+        lines(column.title(), x, y, width, at.titles(), Ink.QUIET, Role.BODY);
+        y += at.titles() * at.line() + at.unit();
         int more = column.differing().size() - CompareGeometry.MOST_FACTORS;
-        for (int i = 0; i < column.differing().size() && i < CompareGeometry.MOST_FACTORS; i++) {
+        for (int i = 0; i < column.differing().size() && i < Math.min(at.factors(), CompareGeometry.MOST_FACTORS); i++) {
             FactorValue value = column.differing().get(i);
             gc.setFont(kit.type().font(Role.STRONG));
             int needed = Math.min(gc.textExtent(value.value()).x, width * 2 / 3); // what it was matters more than what it is called
@@ -137,10 +143,10 @@ final class ComparePainter {
             text(value.value(), x + after, y, width - after, Ink.INK, Role.STRONG);
             y += at.line();
         }
-        if (more > 0) {
+        if (more > 0 && at.factors() > CompareGeometry.MOST_FACTORS) {
             text("and " + more + " more", x, y, width, Ink.QUIET, Role.BODY);
         }
-        hairline(r.x, at.groupHeight(), r.x, at.headHeight());
+        hairline(r.x, r.y, r.x, r.y + r.height);
         focus(r, -1, index);
     }
 

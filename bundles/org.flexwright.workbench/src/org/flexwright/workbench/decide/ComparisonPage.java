@@ -6,6 +6,7 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.custom.StackLayout;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -28,12 +29,15 @@ import org.flexwright.workbench.project.Attaching;
 /** All trials side by side, the reference first; below what stands behind the cell one looks at. */
 final class ComparisonPage implements EditorPage {
 
+    private static final int HINT = 118;
+
     private final PageContext context;
     private final Kit kit;
     private final Composite root;
     private final EmptyState empty;
     private final Composite full;
     private final CompareState state = new CompareState();
+    private final SashForm sash;
     private final CompareGrid grid;
     private final BehindCell behind;
     private final Button pooled;
@@ -48,28 +52,36 @@ final class ComparisonPage implements EditorPage {
         root.setLayout(new StackLayout());
         empty = new EmptyState(root, kit, "Trials stand here side by side against the targets. It takes a target sheet with a target, and a trial.", null, null);
         full = kit.pane(root, 1, Spacing.NONE);
-        Composite bar = kit.pane(full, 3, new Spacing(6, 2, 4, 0));
+        Composite bar = kit.pane(full, 3, new Spacing(6, 1, 4, 0));
         bar.setLayoutData(Grid.wide());
         columns = kit.action(bar, "&Trials…", this::chooseColumns);
         columns.setLayoutData(Grid.natural());
         pooled = new Button(bar, SWT.CHECK);
-        pooled.setText("Judge by the s&pread of the route's other trials");
+        pooled.setText("Judge by the route's s&pread");
         kit.dress(pooled, Ink.INK, null, Role.BODY);
-        Kit.name(pooled, "Judge by the spread of the route's other trials");
+        Kit.name(pooled, "Judge by the route's spread");
         pooled.setToolTipText("With few parts the spread of trials made alike says more than three parts can; it is then named in the reason");
         pooled.addListener(SWT.Selection, event -> compare());
         pooled.setLayoutData(Grid.natural());
         hint = Prose.quiet(bar, kit, "");
         hint.setLayoutData(Grid.wide());
+        bar.addListener(SWT.Resize, event -> showHint(bar));
         kit.hairline(full);
-        SashForm sash = new SashForm(full, SWT.VERTICAL);
+        sash = new SashForm(full, SWT.VERTICAL);
         sash.setLayoutData(Grid.fill());
         kit.dress(sash, Ink.INK, Ink.LINE, Role.BODY);
         sash.setSashWidth(2);
-        behind = new BehindCell(sash, context);
-        grid = new CompareGrid(sash, kit, state, this::look, this::showArrangement);
+        behind = new BehindCell(sash, context, this::close);
+        grid = new CompareGrid(sash, kit, state, this::look, () -> sash().setMaximizedControl(null), this::showArrangement);
         behind.moveBelow(grid);
-        sash.setWeights(64, 36);
+        sash.setWeights(58, 42);
+        sash.setMaximizedControl(grid);
+        grid.addListener(SWT.Traverse, event -> {
+            if (event.detail == SWT.TRAVERSE_ESCAPE && sash.getMaximizedControl() == null) {
+                event.doit = false;
+                close();
+            }
+        });
         if (!context.session().readOnly()) {
             grid.whenDropped(this::attach);
         }
@@ -88,13 +100,36 @@ final class ComparisonPage implements EditorPage {
         look();
     }
 
+    /** The hint shows where there is room for it on the line. */
+    private void showHint(Composite bar) {
+        boolean room = bar.getClientArea().width > kit.type().chars(Role.BODY, HINT);
+        if (room == ((GridData) hint.getLayoutData()).exclude) {
+            ((GridData) hint.getLayoutData()).exclude = !room;
+            hint.setVisible(room);
+            root.getDisplay().asyncExec(() -> { // not while it is being laid out
+                if (!full.isDisposed()) {
+                    full.layout(true, true);
+                }
+            });
+        }
+    }
+
+    private SashForm sash() {
+        return sash;
+    }
+
+    private void close() {
+        sash.setMaximizedControl(grid);
+        grid.setFocus();
+    }
+
     private void look() {
         behind.show(state);
     }
 
     private void showArrangement() {
         int hidden = state.hiddenCount();
-        hint.setWords(hidden == 0 ? "" : hidden + (hidden == 1 ? " trial is hidden" : " trials are hidden"));
+        hint.setWords(hidden == 0 ? "Click a cell for its readings, a target to sort by it; H hides a trial." : hidden + (hidden == 1 ? " trial is hidden" : " trials are hidden"));
         hint.getParent().layout(true, true);
     }
 
