@@ -18,6 +18,7 @@ import org.flexwright.workbench.kit.Prose;
 import org.flexwright.workbench.kit.ScrollPane;
 import org.flexwright.workbench.kit.Spacing;
 import org.flexwright.workbench.pages.common.Doing;
+import org.flexwright.workbench.pages.common.Flow;
 import org.flexwright.workbench.pages.common.Notice;
 import org.flexwright.workbench.pages.common.PickBox;
 import org.flexwright.workbench.project.Names;
@@ -41,15 +42,16 @@ final class KeepBlock {
         this.projects = projects;
         this.calculation = calculation;
         notice = new Notice(parent, kit, 1);
-        pane = kit.pane(parent, 3, new Spacing(3, 2, 2, 1), Ink.PANEL);
+        pane = kit.pane(parent, 1, new Spacing(3, 2, 2, 1), Ink.PANEL);
         pane.setLayoutData(Grid.wide());
-        trial = new PickBox<>(pane, kit, "Trial to keep it in", null, Names::of);
-        trial.control().setLayoutData(Grid.wide());
-        kit.action(pane, "&Take inputs from it", this::take).setToolTipText("Inputs that stand in its steps under the same name; a kept calculation goes stale when they change");
-        keep = kit.action(pane, "&Keep in this trial", this::keep);
+        Composite line = Flow.pane(pane, kit, Ink.PANEL);
+        line.setLayoutData(Grid.wide());
+        trial = new PickBox<>(line, kit, "Trial to keep it in", null, Names::of);
+        kit.action(line, "&Take inputs from it", this::take).setToolTipText("Inputs that stand in its steps under the same name; a kept calculation goes stale when they change");
+        keep = kit.action(line, "&Keep in this trial", this::keep);
         keep.setToolTipText("Stores inputs, results, version and time in the trial; it is never calculated again by itself");
         said = Prose.quiet(pane, kit, "");
-        said.setLayoutData(Grid.wide(3));
+        said.setLayoutData(Grid.wide());
         projectChanged();
     }
 

@@ -72,12 +72,12 @@ final class ComparisonPage implements EditorPage {
         kit.dress(sash, Ink.INK, Ink.LINE, Role.BODY);
         sash.setSashWidth(2);
         behind = new BehindCell(sash, context, this::close);
-        grid = new CompareGrid(sash, kit, state, this::look, () -> sash().setMaximizedControl(null), this::showArrangement);
+        grid = new CompareGrid(sash, kit, state, this::look, this::showBehind, this::showArrangement);
         behind.moveBelow(grid);
         sash.setWeights(58, 42);
-        sash.setMaximizedControl(grid);
+        behind.setVisible(false);
         grid.addListener(SWT.Traverse, event -> {
-            if (event.detail == SWT.TRAVERSE_ESCAPE && sash.getMaximizedControl() == null) {
+            if (event.detail == SWT.TRAVERSE_ESCAPE && behind.isVisible()) {
                 event.doit = false;
                 close();
             }
@@ -114,12 +114,16 @@ final class ComparisonPage implements EditorPage {
         }
     }
 
-    private SashForm sash() {
-        return sash;
+    private void showBehind() {
+        if (!behind.getVisible()) {
+            behind.setVisible(true);
+            sash.layout();
+        }
     }
 
     private void close() {
-        sash.setMaximizedControl(grid);
+        behind.setVisible(false);
+        sash.layout();
         grid.setFocus();
     }
 

@@ -1,5 +1,9 @@
 package org.flexwright.workbench.pages.common;
 
+import java.util.Set;
+
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.flexwright.workbench.kit.Kit;
@@ -14,11 +18,13 @@ public abstract class BlockPage implements EditorPage {
     private final PageContext context;
     private final ScrollPane pane;
     private final Doing doing;
+    private boolean stale;
 
     /** An empty page; the subclass fills {@link #body()} and then calls {@link #settle()}. */
     protected BlockPage(Composite parent, PageContext context) {
         this.context = context;
         pane = new ScrollPane(parent, context.kit(), 1, new Spacing(6, 4, 4, 4));
+        pane.addListener(SWT.Paint, event -> catchUp());
         Notice notice = new Notice(pane.body(), context.kit(), 1);
         doing = new Doing(context.session(), sentence -> {
             notice.say(sentence);
@@ -26,6 +32,32 @@ public abstract class BlockPage implements EditorPage {
                 pane.reveal(notice);
             }
         });
+    }
+
+    /** The page as the project is now; called when something changed and the page is in sight, else as soon as it is. */
+    protected abstract void refresh();
+
+    /** Pages out of sight are brought up to date when they come into sight. */
+    @Override
+    public final void changed(Set<EObject> touched) {
+        if (pane.isVisible()) {
+            refresh();
+            pane.reflow();
+        } else {
+            stale = true;
+        }
+    }
+
+    private void catchUp() {
+        if (stale) {
+            stale = false;
+            pane.getDisplay().asyncExec(() -> {
+                if (!pane.isDisposed()) {
+                    refresh();
+                    pane.reflow();
+                }
+            });
+        }
     }
 
     /** What the page works with. */

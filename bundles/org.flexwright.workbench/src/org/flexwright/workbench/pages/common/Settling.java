@@ -11,6 +11,9 @@ import org.flexwright.workbench.kit.ScrollPane;
  */
 public final class Settling {
 
+    /** After this long, milliseconds, the system has drawn once and knows the new sizes. */
+    private static final int SETTLED = 80;
+
     private Settling() {
     }
 
@@ -24,12 +27,15 @@ public final class Settling {
 
     /** Lays out once more when the system is idle: after controls were made. */
     public static void later(Composite root) {
-        root.getDisplay().asyncExec(() -> {
-            if (!root.isDisposed()) {
-                root.layout(true, true);
-                reflow(root);
-            }
-        });
+        root.getDisplay().asyncExec(() -> lay(root));
+        root.getDisplay().timerExec(SETTLED, () -> lay(root));
+    }
+
+    private static void lay(Composite root) {
+        if (!root.isDisposed()) {
+            root.layout(true, true);
+            reflow(root);
+        }
     }
 
     private static void reflow(Control below) {

@@ -1,7 +1,6 @@
 package org.flexwright.workbench.pages.material;
 
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -68,9 +67,8 @@ final class LotPage extends BlockPage {
     }
 
     @Override
-    public void changed(Set<EObject> touched) {
+    protected void refresh() {
         show();
-        reflow();
     }
 
     @Override

@@ -3,7 +3,6 @@ package org.flexwright.workbench.pages.material;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
-import java.util.Set;
 import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EObject;
@@ -117,9 +116,8 @@ final class MaterialPage extends BlockPage {
     }
 
     @Override
-    public void changed(Set<EObject> touched) {
+    protected void refresh() {
         show();
-        reflow();
     }
 
     @Override

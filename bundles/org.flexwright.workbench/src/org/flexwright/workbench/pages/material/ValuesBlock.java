@@ -29,6 +29,7 @@ import org.flexwright.workbench.kit.Spacing;
 import org.flexwright.workbench.pages.PageContext;
 import org.flexwright.workbench.pages.common.Block;
 import org.flexwright.workbench.pages.common.Doing;
+import org.flexwright.workbench.pages.common.Flow;
 import org.flexwright.workbench.pages.common.Listing;
 import org.flexwright.workbench.pages.common.Listing.Column;
 import org.flexwright.workbench.pages.common.PickBox;
@@ -72,7 +73,7 @@ final class ValuesBlock {
         chosen.setLayoutData(Grid.wide());
         chosen.addListener(SWT.Dispose, event -> close());
         if (!context.session().readOnly()) {
-            Composite add = kit.pane(block.body(), 2, Spacing.FIELDS);
+            Composite add = Flow.pane(block.body(), kit, Ink.PAPER);
             add.setLayoutData(Grid.wide());
             property = new PickBox<>(add, kit, "Property of the new value", null, PropertyDef::title);
             List<PropertyDef> all = context.registries().properties().all().stream().filter(p -> !p.yesNo()).toList();

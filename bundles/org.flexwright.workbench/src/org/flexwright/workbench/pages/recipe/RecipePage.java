@@ -49,6 +49,11 @@ final class RecipePage extends BlockPage {
         settle();
     }
 
+    @Override
+    protected void refresh() {
+        // a frozen plan does not change
+    }
+
     private void line(Composite body, String label, String words) {
         if (words != null && !words.isBlank()) {
             kit().quiet(body, label).setLayoutData(new GridData(SWT.BEGINNING, SWT.BEGINNING, false, false));

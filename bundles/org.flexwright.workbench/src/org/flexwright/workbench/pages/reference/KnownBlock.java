@@ -3,7 +3,6 @@ package org.flexwright.workbench.pages.reference;
 import java.util.List;
 
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Text;
 import org.flexwright.core.property.PropertyDef;
@@ -19,11 +18,13 @@ import org.flexwright.model.PropertyKey;
 import org.flexwright.model.ReferencePart;
 import org.flexwright.workbench.kit.Grid;
 import org.flexwright.workbench.kit.Kit;
+import org.flexwright.workbench.kit.Palette.Ink;
 import org.flexwright.workbench.kit.Prose;
 import org.flexwright.workbench.kit.Spacing;
 import org.flexwright.workbench.pages.PageContext;
 import org.flexwright.workbench.pages.common.Block;
 import org.flexwright.workbench.pages.common.Doing;
+import org.flexwright.workbench.pages.common.Flow;
 import org.flexwright.workbench.pages.common.PickBox;
 
 /** Writes down what is known of the reference part without reading it: an estimate with its reason, or that it is unknown. */
@@ -40,8 +41,9 @@ final class KnownBlock {
         this.part = part;
         this.doing = doing;
         Kit kit = context.kit();
-        Block block = new Block(parent, kit, "Write down what is known", 4, Spacing.FIELDS);
-        Composite body = block.body();
+        Block block = new Block(parent, kit, "Write down what is known", 1, Spacing.FIELDS);
+        Composite body = Flow.pane(block.body(), kit, Ink.PAPER);
+        body.setLayoutData(Grid.wide());
         property = new PickBox<>(body, kit, "Property that is known", null, PropertyDef::title);
         List<PropertyDef> all = context.registries().properties().all();
         property.show(all, all.isEmpty() ? null : all.getFirst());
@@ -50,16 +52,15 @@ final class KnownBlock {
         knowledge.whenChosen(how -> enable());
         value = kit.field(body, "Value that is known", SWT.SINGLE);
         value.setMessage("value, several with ;");
-        value.setLayoutData(Grid.natural());
-        kit.chars(value, 18);
+        Flow.grow(value, 20);
         kit.action(body, "&Write it down", this::write);
-        Composite line = kit.pane(body, 2, Spacing.FIELDS);
-        line.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false, 4, 1));
+        Composite line = kit.pane(block.body(), 2, Spacing.FIELDS);
+        line.setLayoutData(Grid.wide());
         kit.text(line, "How it is known");
         reason = kit.field(line, "How it is known", SWT.SINGLE);
         reason.setLayoutData(Grid.wide());
-        Prose.quiet(body, kit, "Readings with a gauge are better typed in a session, where room, gauge and control piece stand beside them.")
-                .setLayoutData(Grid.wide(4));
+        Prose.quiet(block.body(), kit, "Readings with a gauge are better typed in a session, where room, gauge and control piece stand beside them.")
+                .setLayoutData(Grid.wide());
     }
 
     private void enable() {

@@ -2,7 +2,6 @@ package org.flexwright.workbench.pages.reference;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EObject;
@@ -103,9 +102,8 @@ final class ReferencePage extends BlockPage {
     }
 
     @Override
-    public void changed(Set<EObject> touched) {
+    protected void refresh() {
         show();
-        reflow();
     }
 
     @Override

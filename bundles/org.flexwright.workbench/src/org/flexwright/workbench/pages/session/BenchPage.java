@@ -4,12 +4,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.flexwright.core.field.FieldDescriptor;
@@ -33,6 +31,7 @@ import org.flexwright.workbench.pages.FindingStrips;
 import org.flexwright.workbench.pages.PageContext;
 import org.flexwright.workbench.pages.common.Block;
 import org.flexwright.workbench.pages.common.BlockPage;
+import org.flexwright.workbench.pages.common.Flow;
 import org.flexwright.workbench.pages.common.PickBox;
 import org.flexwright.workbench.pages.common.Properties;
 import org.flexwright.workbench.project.Names;
@@ -96,11 +95,7 @@ final class BenchPage extends BlockPage {
             Prose.quiet(body, kit(), "No gauge is in the project yet; add instruments in the project tree.").setLayoutData(Grid.wide());
             return;
         }
-        Composite row = kit().pane(body, 1, Spacing.NONE);
-        RowLayout flow = new RowLayout(SWT.HORIZONTAL);
-        flow.marginLeft = flow.marginTop = flow.marginBottom = flow.marginRight = 0;
-        flow.spacing = kit().grid().group();
-        row.setLayout(flow);
+        Composite row = Flow.pane(body, kit(), Ink.PAPER);
         row.setLayoutData(Grid.wide());
         for (Instrument gauge : all) {
             Button tick = new Button(row, SWT.CHECK);
@@ -143,9 +138,8 @@ final class BenchPage extends BlockPage {
     }
 
     @Override
-    public void changed(Set<EObject> touched) {
+    protected void refresh() {
         show();
-        reflow();
     }
 
     @Override

@@ -72,18 +72,20 @@ final class ReadingPage implements EditorPage {
             empty = new EmptyState(root, kit, words, null, null);
             empty.setLayoutData(Grid.fill());
         } else {
-            setup = new ReadingSetup(root, context, this::begin);
-            setup.setLayoutData(Grid.wide());
-            kit.hairline(root);
-            pane = new ScrollPane(root, kit, 1, new Spacing(6, 4, 0, 3));
+            pane = new ScrollPane(root, kit, 1, Spacing.NONE);
             pane.setLayoutData(Grid.fill());
-            Notice notice = new Notice(pane.body(), kit, 1);
+            setup = new ReadingSetup(pane.body(), context, this::begin);
+            setup.setLayoutData(Grid.wide());
+            kit.hairline(pane.body());
+            Composite below = kit.pane(pane.body(), 1, new Spacing(6, 4, 0, 3));
+            below.setLayoutData(Grid.wide());
+            Notice notice = new Notice(below, kit, 1);
             doing = new Doing(context.session(), notice::say);
-            desk = new ReadingDesk(pane.body(), kit);
+            desk = new ReadingDesk(below, kit);
             desk.setLayoutData(Grid.wide());
-            notes = kit.pane(pane.body(), 1, Spacing.TIGHT);
+            notes = kit.pane(below, 1, Spacing.TIGHT);
             notes.setLayoutData(Grid.wide());
-            turn = kit.pane(pane.body(), 2, Spacing.FIELDS);
+            turn = kit.pane(below, 2, Spacing.FIELDS);
             turn.setLayoutData(Grid.wide());
             Prose.quiet(turn, kit, "On a thin or curved piece the gauge shows an apparent hardness, comparable only at the same spot and support.")
                     .setLayoutData(Grid.wide());

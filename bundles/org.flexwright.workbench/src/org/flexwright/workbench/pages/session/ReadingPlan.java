@@ -76,26 +76,26 @@ record ReadingPlan(PropertyDef property, PropertyKey key, Instrument instrument,
         Map<String, What> whats = new LinkedHashMap<>();
         TargetSheet sheet = TargetSheets.current(project);
         if (sheet != null) {
-            sheet.getTargets().stream().map(Target::getKey).forEach(key -> put(whats, catalogue, key, "target: "));
+            sheet.getTargets().stream().map(Target::getKey).forEach(key -> put(whats, catalogue, key));
         }
         project.getTrials().forEach(trial -> trial.getParts().forEach(part -> part.getMeasurements().stream().map(Measurement::getKey)
-                .forEach(key -> put(whats, catalogue, key, ""))));
+                .forEach(key -> put(whats, catalogue, key))));
         catalogue.all().forEach(property -> {
             PropertyKey key = ModelFactory.eINSTANCE.createPropertyKey();
             key.setProperty(property.id());
             key.setPieceKind(PieceKind.PART);
-            put(whats, catalogue, key, "");
+            put(whats, catalogue, key);
         });
         return List.copyOf(whats.values());
     }
 
-    private static void put(Map<String, What> whats, PropertyCatalogue catalogue, PropertyKey key, String before) {
+    private static void put(Map<String, What> whats, PropertyCatalogue catalogue, PropertyKey key) {
         if (key == null || key.getProperty() == null) {
             return;
         }
         catalogue.find(key.getProperty()).ifPresent(property -> {
             String words = Properties.words(key, catalogue);
-            whats.putIfAbsent(words, new What(before + words, property, EcoreUtil.copy(key)));
+            whats.putIfAbsent(words, new What(words, property, EcoreUtil.copy(key)));
         });
     }
 

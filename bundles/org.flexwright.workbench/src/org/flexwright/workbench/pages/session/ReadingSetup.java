@@ -30,6 +30,7 @@ import org.flexwright.workbench.kit.FieldControl;
 import org.flexwright.workbench.kit.Grid;
 import org.flexwright.workbench.kit.Kit;
 import org.flexwright.workbench.kit.Palette.Ink;
+import org.flexwright.workbench.kit.ScrollPane;
 import org.flexwright.workbench.kit.Spacing;
 import org.flexwright.workbench.kit.Type.Role;
 import org.flexwright.workbench.pages.PageContext;
@@ -111,7 +112,7 @@ final class ReadingSetup extends Composite {
             layout.numColumns = columns;
             ((GridData) conditions.getLayoutData()).horizontalSpan = columns;
             below.numColumns = fields;
-            getParent().layout(true, true);
+            ScrollPane.reflowAround(this);
         }
     }
 
@@ -193,7 +194,7 @@ final class ReadingSetup extends Composite {
                 changed.run();
             }
         });
-        getParent().layout(true, true);
+        ScrollPane.reflowAround(this);
     }
 
     private void condition(List<FieldDescriptor> fields, Condition condition, EAttribute attribute) {

@@ -2,7 +2,6 @@ package org.flexwright.workbench.pages.trial;
 
 import java.util.List;
 import java.util.Objects;
-import java.util.Set;
 import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EObject;
@@ -154,9 +153,8 @@ final class IdeaPage extends BlockPage {
     }
 
     @Override
-    public void changed(Set<EObject> touched) {
+    protected void refresh() {
         show();
-        reflow();
     }
 
     @Override

@@ -1,7 +1,6 @@
 package org.flexwright.workbench.pages.trial;
 
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EObject;
@@ -96,9 +95,8 @@ final class OutcomePage extends BlockPage {
     }
 
     @Override
-    public void changed(Set<EObject> touched) {
+    protected void refresh() {
         show();
-        reflow();
     }
 
     @Override

@@ -3,7 +3,6 @@ package org.flexwright.workbench.pages.trial;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Set;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -135,14 +134,13 @@ final class PartsPage extends BlockPage {
     }
 
     @Override
-    public void changed(Set<EObject> touched) {
+    protected void refresh() {
         show();
         if (parts.chosen() == null || chosen.part() != parts.chosen()) {
             choose(parts.chosen() == null && !trial.getParts().isEmpty() ? trial.getParts().getLast() : parts.chosen());
         } else {
             chosen.refresh();
         }
-        reflow();
     }
 
     @Override

@@ -161,7 +161,7 @@ final class PromptBlock implements StepPart {
         form.setLayoutData(Grid.wide());
         kit.text(form, "Session");
         session = new SessionBox(form, place);
-        session.control().setLayoutData(new GridData(SWT.FILL, SWT.CENTER, false, false, 3, 1));
+        session.control().setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false, 3, 1));
         kit.text(form, "Read by");
         who = kit.field(form, "Read by", SWT.SINGLE);
         who.setText(place.step().getSession() != null && place.step().getSession().getWho() != null ? place.step().getSession().getWho() : "");

@@ -6,7 +6,8 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Session;
-import org.flexwright.workbench.kit.Spacing;
+import org.flexwright.workbench.kit.Palette.Ink;
+import org.flexwright.workbench.pages.common.Flow;
 import org.flexwright.workbench.pages.common.PickBox;
 import org.flexwright.workbench.pages.common.Sessions;
 
@@ -19,7 +20,7 @@ final class SessionBox implements StepPart {
 
     SessionBox(Composite parent, StepPlace place) {
         this.place = place;
-        pane = place.kit().pane(parent, 2, Spacing.FIELDS);
+        pane = Flow.pane(parent, place.kit(), Ink.PAPER);
         box = new PickBox<>(pane, place.kit(), "Session of this step", "none yet", Sessions::words);
         box.whenChosen(this::choose);
         box.control().setEnabled(place.writable());

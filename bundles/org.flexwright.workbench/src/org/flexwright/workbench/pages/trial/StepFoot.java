@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.stream.Stream;
 
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.flexwright.core.field.FieldDescriptor;
 import org.flexwright.core.field.FieldDescriptors;
@@ -19,8 +18,10 @@ import org.flexwright.workbench.kit.Bindings;
 import org.flexwright.workbench.kit.FormPane;
 import org.flexwright.workbench.kit.Grid;
 import org.flexwright.workbench.kit.Kit;
+import org.flexwright.workbench.kit.Palette.Ink;
 import org.flexwright.workbench.kit.Spacing;
 import org.flexwright.workbench.pages.common.Block;
+import org.flexwright.workbench.pages.common.Flow;
 import org.flexwright.workbench.pages.common.PickBox;
 
 /** What every step has: session, planned time, another material, a note. */
@@ -42,12 +43,16 @@ final class StepFoot implements StepPart {
         line.setLayoutData(Grid.wide());
         kit.text(line, "Session");
         session = new SessionBox(line, place);
+        session.control().setLayoutData(Grid.wide());
         FormModel form = FormModel.bound(place.page().session(), place.step(), FIELDS);
         FormPane pane = new FormPane(block.body(), kit, Bindings.of(form, !place.writable()));
         pane.setLayoutData(Grid.wide());
         pane.addListener(SWT.Dispose, event -> form.close());
         if (place.writable()) {
-            makeMaterial(new Block(parent, kit, "Another material in this step", 3, Spacing.FIELDS).body());
+            Composite body = new Block(parent, kit, "Another material in this step", 1, Spacing.FIELDS).body();
+            Composite flowing = Flow.pane(body, kit, Ink.PAPER);
+            flowing.setLayoutData(Grid.wide());
+            makeMaterial(flowing);
         }
     }
 
@@ -56,7 +61,6 @@ final class StepFoot implements StepPart {
         role = new PickBox<>(body, kit, "Role of the material", null, UseWords::letter);
         role.show(PartRole.VALUES, PartRole.COMPONENT_A);
         material = new PickBox<>(body, kit, "Material and lot", "no material chosen", StepFoot::words);
-        material.control().setLayoutData(new GridData(SWT.BEGINNING, SWT.CENTER, false, false));
         material.whenChosen(thing -> gradeOf(thing));
         kit.action(body, "Add the &material", this::add);
         refresh();

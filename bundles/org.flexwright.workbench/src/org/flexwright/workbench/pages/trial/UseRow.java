@@ -5,7 +5,6 @@ import java.util.stream.Collectors;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
-import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
@@ -27,6 +26,7 @@ import org.flexwright.workbench.kit.Kit;
 import org.flexwright.workbench.kit.Palette.Ink;
 import org.flexwright.workbench.kit.Spacing;
 import org.flexwright.workbench.kit.Type.Role;
+import org.flexwright.workbench.pages.common.Flow;
 
 /** One material in the cup: planned and weighed grams, the target now, and where the balance's reading is typed. */
 final class UseRow {
@@ -71,8 +71,7 @@ final class UseRow {
         planned.addListener(SWT.Dispose, event -> form.close());
         actual = columns.cell(row);
         difference = columns.difference(row);
-        entry = kit.pane(parent, 1, Spacing.NONE);
-        entry.setLayout(flow());
+        entry = Flow.pane(parent, kit, Ink.PAPER);
         entry.setLayoutData(Grid.wide());
         target = kit.label(entry, "", Ink.ACCENT, Role.STRONG);
         gross = weight("gross", GROSS, letter);
@@ -80,20 +79,11 @@ final class UseRow {
         net = weight("net", NET, letter);
         kit.action(entry, "Add to cup", this::add);
         Kit.name(entry.getChildren()[entry.getChildren().length - 1], "Add " + letter + " to the cup");
-        past = kit.pane(parent, 1, Spacing.NONE);
-        past.setLayout(flow());
+        past = Flow.pane(parent, kit, Ink.PAPER);
         past.setLayoutData(Grid.wide());
         weighings = kit.quiet(past, "");
         takeOut = kit.action(past, "Take out the last", this::takeOut);
         Kit.name(takeOut, "Take out the last weighing of " + letter);
-    }
-
-    private RowLayout flow() {
-        RowLayout flow = new RowLayout(SWT.HORIZONTAL);
-        flow.center = true;
-        flow.marginLeft = flow.marginTop = flow.marginBottom = flow.marginRight = 0;
-        flow.spacing = kit.grid().gap();
-        return flow;
     }
 
     private Text weight(String word, FieldDescriptor field, String letter) {
@@ -131,6 +121,7 @@ final class UseRow {
         Double weighed = Weighings.actual(use);
         boolean reached = targetNow == null || weighed != null && UsesBlock.same(targetNow, weighed);
         target.setText(reached ? "" : "Target now " + UseWords.grams(targetNow));
+        target.setVisible(!reached);
         boolean planned = targetNow != null && use.getPlanned() != null && UsesBlock.same(targetNow, use.getPlanned());
         kit.ink(target, planned ? Ink.QUIET : Ink.ACCENT);
         Kit.name(target, reached ? "" : "Target of " + UseWords.letter(use) + " now " + UseWords.grams(targetNow));
