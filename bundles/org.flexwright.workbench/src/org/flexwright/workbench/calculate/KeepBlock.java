@@ -46,7 +46,7 @@ final class KeepBlock {
         pane.setLayoutData(Grid.wide());
         Composite line = Flow.pane(pane, kit, Ink.PANEL);
         line.setLayoutData(Grid.wide());
-        trial = new PickBox<>(line, kit, "Trial to keep it in", null, Names::of);
+        trial = new PickBox<>(line, kit, "Trial to keep it in", null, Names::tab);
         kit.action(line, "&Take inputs from it", this::take).setToolTipText("Inputs that stand in its steps under the same name; a kept calculation goes stale when they change");
         keep = kit.action(line, "&Keep in this trial", this::keep);
         keep.setToolTipText("Stores inputs, results, version and time in the trial; it is never calculated again by itself");

@@ -24,6 +24,7 @@ import org.flexwright.workbench.kit.Spacing;
 import org.flexwright.workbench.kit.Type.Role;
 import org.flexwright.workbench.pages.EditorPage;
 import org.flexwright.workbench.pages.PageContext;
+import org.flexwright.workbench.pages.common.Settling;
 import org.flexwright.workbench.project.Attaching;
 
 /** All trials side by side, the reference first; below what stands behind the cell one looks at. */
@@ -86,6 +87,7 @@ final class ComparisonPage implements EditorPage {
             grid.whenDropped(this::attach);
         }
         compare();
+        Settling.keep(kit, root, () -> { });
     }
 
     private void compare() {

@@ -25,6 +25,7 @@ public abstract class BlockPage implements EditorPage {
         this.context = context;
         pane = new ScrollPane(parent, context.kit(), 1, new Spacing(6, 4, 4, 4));
         pane.addListener(SWT.Paint, event -> catchUp());
+        Settling.keep(context.kit(), pane, () -> { });
         Notice notice = new Notice(pane.body(), context.kit(), 1);
         doing = new Doing(context.session(), sentence -> {
             notice.say(sentence);

@@ -1,5 +1,6 @@
 package org.flexwright.workbench.pages.common;
 
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.flexwright.workbench.kit.Kit;
@@ -11,17 +12,29 @@ import org.flexwright.workbench.kit.ScrollPane;
  */
 public final class Settling {
 
+    private static final String DUE = "org.flexwright.settling";
     /** After this long, milliseconds, the system has drawn once and knows the new sizes. */
     private static final int SETTLED = 80;
 
     private Settling() {
     }
 
-    /** Keeps a page settled from now on; {@code first} runs before each layout. */
+    /**
+     * Keeps a page settled from now on: after it was dressed again, and when it comes into sight having been dressed out of sight.
+     *
+     * @param first runs before each layout
+     */
     public static void keep(Kit kit, Composite root, Runnable first) {
         kit.whenDressed(root, () -> {
             first.run();
+            root.setData(DUE, !root.isVisible());
             later(root);
+        });
+        root.addListener(SWT.Paint, event -> {
+            if (Boolean.TRUE.equals(root.getData(DUE))) {
+                root.setData(DUE, false);
+                later(root);
+            }
         });
     }
 

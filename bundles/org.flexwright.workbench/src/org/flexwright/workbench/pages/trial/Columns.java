@@ -111,7 +111,7 @@ final class Columns {
         };
         place(control, CELL);
         Kit.name(control.input(), name);
-        if (binding.field().type() != FieldType.FLAG && control.input().getLayoutData() instanceof GridData) {
+        if (binding.field().type() != FieldType.FLAG && binding.field().type() != FieldType.CHOICE && control.input().getLayoutData() instanceof GridData) {
             kit.chars(control.input(), words ? WORDS : FIELD);
         }
         return control;
