@@ -46,8 +46,12 @@ public final class ExampleProject {
             story.stock();
             story.reference();
             story.targets();
-            new VatAndFilamentTrials(bench, story).tell();
-            new CastTrials(bench, story).tell();
+            VatAndFilamentTrials prints = new VatAndFilamentTrials(bench, story);
+            CastTrials casts = new CastTrials(bench, story);
+            prints.vat();
+            casts.tell();
+            prints.filament();
+            casts.secondDay();
             session.save();
         }
     }

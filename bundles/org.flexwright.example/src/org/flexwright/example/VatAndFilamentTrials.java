@@ -24,9 +24,12 @@ final class VatAndFilamentTrials {
         this.story = story;
     }
 
-    void tell() {
+    void vat() {
         t01();
         t02();
+    }
+
+    void filament() {
         t09();
     }
 
@@ -70,7 +73,7 @@ final class VatAndFilamentTrials {
     }
 
     private void t09() {
-        Session session = story.session("S10", "2026-04-25T10:00", 22.0, 48, "61;60.5;61;61;60.5");
+        Session session = story.session("S16", "2026-04-25T10:00", 22.0, 48, "61;60.5;61;61;60.5");
         Trial trial = bench.trial("T09", Story.FILAMENT, "soft filament 74A, wall 1.0",
                 "A harder family with a thinner wall: does it press as softly?");
         bench.set(trial, "filament.dry", "plannedTemperature", "50 degC", "plannedHours", "6 h", "actualTemperature", "50 degC", "actualHours", "6 h");
@@ -80,7 +83,7 @@ final class VatAndFilamentTrials {
         bench.use(trial, "filament.print", PartRole.SINGLE, story.strand, 5.0);
         story.acknowledge(trial, session, "filament.print");
         bench.done(trial, session);
-        Session read = story.session("S11", "2026-04-26T11:00", 22.5, 47, "61;60.5;60.5;61;61");
+        Session read = story.session("S17", "2026-04-26T11:00", 22.5, 47, "61;60.5;60.5;61;61");
         String[] peak = { "0.93;0.94", "0.95;0.95", "0.96;0.96", "0.94;0.95", "0.97;0.96" };
         String[] inverted = { "yes", "yes", "no", "yes", "yes" };
         for (int i = 0; i < 5; i++) {

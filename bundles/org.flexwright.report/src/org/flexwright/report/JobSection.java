@@ -22,9 +22,11 @@ import org.flexwright.quantity.QuantityFormat;
 final class JobSection {
     private final Project project;
     private final Registries registries;
+    private final Photos photos;
     private final Html html;
 
-    JobSection(Project project, Registries registries, Html html) {
+    JobSection(Project project, Registries registries, Photos photos, Html html) {
+        this.photos = photos;
         this.project = project;
         this.registries = registries;
         this.html = html;
@@ -42,6 +44,7 @@ final class JobSection {
             html.element("h2", "Reference part: " + part.getName());
             html.element("p", String.join(" ", about(part)));
             readings(part, registries, html);
+            part.getPhotos().forEach(photo -> photos.write(photo, html));
         }
         for (TargetSheet sheet : project.getTargetSheets()) {
             html.element("h2", "Target sheet v" + sheet.getVersion());

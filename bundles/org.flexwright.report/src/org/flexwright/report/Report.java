@@ -80,8 +80,7 @@ public final class Report {
             html.element("p", "Invented demonstration data. Nothing in it was measured on a real part.", "class", "banner");
         }
         absentPlugins();
-        new JobSection(project, registries, html).write();
-        photos(project.getReferenceParts().stream().flatMap(r -> r.getPhotos().stream()).toList());
+        new JobSection(project, registries, new Photos(folder), html).write();
         List<Finding> findings = registries.findings().check(project, now);
         comparison();
         Map<Optional<Trial>, List<Finding>> ofTrial = findings.stream().collect(Collectors.groupingBy(f -> subjects.trial(f.subject())));
@@ -126,7 +125,7 @@ public final class Report {
         }
         html.close("table").close("div");
         for (int r = 0; r < comparison.rows().size(); r++) {
-            comparison.plot(r).ifPresent(plot -> html.open("figure").made(Drawings.plot(plot)).element("figcaption", plot.title()).close("figure"));
+            comparison.plot(r).ifPresent(plot -> html.open("figure").made(Drawings.plot(plot)).close("figure"));
         }
     }
 

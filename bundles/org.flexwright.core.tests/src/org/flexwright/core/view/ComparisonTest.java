@@ -244,6 +244,16 @@ class ComparisonTest {
     }
 
     @Test
+    void whatNeverWasBelowZeroGetsNoRoomThere() {
+        trial("T1", "cast", 20.0, 0.01, 0.02, 0.03);
+        Comparison comparison = compare();
+        assertEquals(0, comparison.cell(0, 1).strip().scale().low(), 0);
+        assertEquals(0, comparison.plot(0).orElseThrow().y().min(), 0.2, "the interval itself may reach below");
+        trial("T2", "cast", 20.0, -0.4, -0.4, -0.4);
+        assertTrue(compare().cell(0, 1).strip().scale().low() < -0.4);
+    }
+
+    @Test
     void anEmptyProjectMakesAnEmptyComparison() {
         Comparison empty = Comparison.of(ModelFactory.eINSTANCE.createProject(), CATALOGUE, id -> Optional.empty(), false);
         assertEquals(0, empty.sheetVersion());

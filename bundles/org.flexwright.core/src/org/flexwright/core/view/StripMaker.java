@@ -54,7 +54,8 @@ record StripMaker(PropertyDef property, Strip.Scale scale, Interval band, Double
 
     private static Strip.Scale withRoom(double low, double high) {
         double room = high > low ? ROOM * (high - low) : Math.max(Math.abs(low) * ROOM, ROOM);
-        return new Strip.Scale(low - room, high + room);
+        // what never was below 0 gets no room there: no force, mass or time is
+        return new Strip.Scale(low >= 0 ? Math.max(0, low - room) : low - room, high + room);
     }
 
     private static Interval allowed(Target target) {
