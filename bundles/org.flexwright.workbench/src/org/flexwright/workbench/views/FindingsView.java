@@ -119,8 +119,8 @@ public final class FindingsView extends ViewPart {
         column.setLabelProvider(new StyledCellLabelProvider(StyledCellLabelProvider.COLORS_ON_SELECTION) {
             @Override
             public void update(ViewerCell line) {
+                // the row repaints itself when its words change; asking for its bounds, as the inherited method does, takes seconds with thousands of rows
                 fill(line, (Finding) line.getElement(), cell);
-                super.update(line);
             }
         });
     }
