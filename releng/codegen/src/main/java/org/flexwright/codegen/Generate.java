@@ -3,9 +3,8 @@ package org.flexwright.codegen;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 
-/** Writes the EMF code of every bundle with a {@code model/*.genmodel} anew. Arguments: the folders that hold the bundles. */
+/** Writes the EMF code of bundles with a {@code model/*.genmodel} anew. Arguments: folders of bundles, or folders that hold bundles. */
 public final class Generate {
 
     private Generate() {
@@ -13,26 +12,36 @@ public final class Generate {
 
     public static void main(String[] args) throws IOException {
         if (args.length == 0) {
-            throw new IllegalArgumentException("Give the folders that hold the bundles.");
+            throw new IllegalArgumentException("Give the folder of a bundle, or folders that hold bundles.");
         }
         for (String folder : args) {
             if (!Files.isDirectory(Path.of(folder))) {
-                throw new IllegalArgumentException(folder + " is not a folder that holds bundles.");
+                throw new IllegalArgumentException(folder + " is not the folder of a bundle, nor one that holds bundles.");
             }
-            generate(Path.of(folder).toRealPath());
+            Path real = Path.of(folder).toRealPath();
+            if (generate(real) == 0) {
+                throw new IllegalArgumentException("There is no model/*.genmodel in " + folder + ", nor in a folder in it.");
+            }
         }
     }
 
-    private static void generate(Path bundles) throws IOException {
+    /** Installs what was generated and gives how many bundles that were. */
+    private static int generate(Path folder) throws IOException {
+        boolean one = Files.isDirectory(folder.resolve("model"));
+        Path bundles = one ? folder.getParent() : folder;
         Path scratch = Files.createTempDirectory("flexwright-codegen");
+        int installed = 0;
         try {
-            List<ModelCode> generated = new ModelGenerator(bundles).generate(scratch);
-            for (ModelCode code : generated) {
-                code.install(bundles);
-                System.out.println(code.bundle() + ": " + Trees.files(code.sources()).size() + " files");
+            for (ModelCode code : new ModelGenerator(bundles).generate(scratch)) {
+                if (!one || bundles.resolve(code.bundle()).equals(folder)) {
+                    code.install(bundles);
+                    installed++;
+                    System.out.println(code.bundle() + ": " + Trees.files(code.sources()).size() + " files");
+                }
             }
         } finally {
             Trees.delete(scratch);
         }
+        return installed;
     }
 }

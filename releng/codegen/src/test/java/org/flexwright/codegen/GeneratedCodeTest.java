@@ -71,6 +71,17 @@ class GeneratedCodeTest {
         assertTrue(refusal.getMessage().contains("not a name"), refusal.getMessage());
     }
 
+    @Test
+    void oneBundleIsGeneratedAloneWhereItsFolderIsGiven() throws IOException {
+        Path bundles = copyOfFixture();
+        Generate.main(new String[] { bundles.resolve("a.user").toString() });
+        assertTrue(Files.exists(bundles.resolve("a.user/src-gen/t/user/Pot.java")));
+        assertTrue(Files.notExists(bundles.resolve("b.base/src-gen")), "the neighbour is left alone");
+        Path none = Files.createDirectory(scratch.resolve("none"));
+        IllegalArgumentException refusal = assertThrows(IllegalArgumentException.class, () -> Generate.main(new String[] { none.toString() }));
+        assertTrue(refusal.getMessage().contains("model/*.genmodel"), refusal.getMessage());
+    }
+
     private Path copyOfFixture() throws IOException {
         Path bundles = scratch.resolve("bundles");
         Trees.copy(Path.of("src", "test", "resources", "bundles"), bundles);
