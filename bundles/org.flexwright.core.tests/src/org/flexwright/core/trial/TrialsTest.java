@@ -216,6 +216,14 @@ class TrialsTest {
     }
 
     @Test
+    void aSketchIsPlannedLikeATrialButBelongsToNoProject() {
+        Trial sketch = Trials.sketch(new Route(List.of(new ProcessKind.PlannedStep("demo.bake", "Bake gently", Map.of("planned", "2 h")))), kinds);
+        assertEquals(120.0, detail(sketch, "planned"));
+        assertNull(sketch.eContainer());
+        assertTrue(session.project().getTrials().isEmpty());
+    }
+
+    @Test
     void aRouteWithADefaultThatCannotBeIsNamed() {
         Route wrong = new Route(List.of(new ProcessKind.PlannedStep("demo.bake", "Bake", Map.of("planned", "900 min"))));
         assertEquals("default.rejected", refused(e -> Trials.create(e, wrong, kinds, null, "x", null)));

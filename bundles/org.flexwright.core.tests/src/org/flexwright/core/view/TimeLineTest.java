@@ -73,7 +73,7 @@ class TimeLineTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0, 0:00", "0.5, 0:30", "4.2, 4:12", "239.9, 239:54", "240, 4 h", "960, 16 h", "4320, 3 d", "-2, \u22122:00"})
+    @CsvSource({"0, 0:00", "0.5, 0:30", "4.2, 4:12", "239.9, 239:54", "240, 4 h", "960, 16 h", "4320, 3 d", "-0.001, 0:00", "-2, \u22122:00"})
     void timesReadAsOnAStopwatch(double minutes, String shown) {
         assertEquals(shown, TimeLine.clock(minutes));
     }

@@ -32,29 +32,34 @@ final class StepPlans {
     }
 
     static Step of(Edit edit, ProcessKind route, ProcessKind.PlannedStep planned, Optional<StepKind> kind) {
+        Step step = sketch(route, planned, kind);
+        if (step.getDetails() != null) {
+            planned.defaults().forEach((name, typed) -> step.getProvenance().add(Provenances.create(edit, Provenances.DETAILS + name, Origin.ASSUMED,
+                    Trials.words("planned.by.route"), typed)));
+        }
+        return step;
+    }
+
+    /** The step as the route plans it, without saying where its values come from: it belongs to no project. */
+    static Step sketch(ProcessKind route, ProcessKind.PlannedStep planned, Optional<StepKind> kind) {
         Step step = kind.map(StepPlans::of).orElseGet(() -> empty(planned.kind()));
         step.setTitle(planned.title());
-        // by name: the map keeps no order of its own, and a file must not differ from run to run
-        for (Map.Entry<String, String> value : new TreeMap<>(planned.defaults()).entrySet()) {
+        for (Map.Entry<String, String> value : planned.defaults().entrySet()) {
             if (step.getDetails() != null) {
-                plan(edit, route, step, value.getKey(), value.getValue());
+                plan(route, step, value.getKey(), value.getValue());
             }
         }
         return step;
     }
 
-    private static void plan(Edit edit, ProcessKind route, Step step, String name, String typed) {
+    private static void plan(ProcessKind route, Step step, String name, String typed) {
         EStructuralFeature feature = step.getDetails().eClass().getEStructuralFeature(name);
         if (!(feature instanceof EAttribute attribute)) {
             throw PlanException.of("default.unknown", route.id(), name, step.getKind());
         }
         switch (FieldDescriptors.of(attribute).read(typed)) {
             case FieldInput.Rejected no -> throw PlanException.of("default.rejected", route.id(), name, typed, step.getKind(), no.sentence());
-            case FieldInput.Read yes -> {
-                step.getDetails().eSet(feature, yes.value());
-                step.getProvenance().add(Provenances.create(edit, Provenances.DETAILS + name, Origin.ASSUMED, Trials.words("planned.by.route"),
-                        typed));
-            }
+            case FieldInput.Read yes -> step.getDetails().eSet(feature, yes.value());
         }
     }
 

@@ -49,6 +49,14 @@ public final class Trials {
         return trial;
     }
 
+    /** A trial as the route plans it, for estimates before one is begun; it is in no project and must not be put into one. */
+    public static Trial sketch(ProcessKind route, Function<String, Optional<StepKind>> stepKinds) {
+        Trial trial = ModelFactory.eINSTANCE.createTrial();
+        trial.setRoute(route.id());
+        route.steps().forEach(planned -> trial.getSteps().add(StepPlans.sketch(route, planned, stepKinds.apply(planned.kind()))));
+        return trial;
+    }
+
     /** Copies a trial's plan, not what happened: every step of the copy is unconfirmed until {@link #confirmAsPlanned}. */
     public static Trial copy(Edit edit, Trial from, String code, String title) {
         Trial trial = fresh(edit, code, title == null ? from.getTitle() : title);

@@ -115,8 +115,8 @@ public record TimeLine(Instant contact, String clock, List<Line> lines) {
 
     /** Minutes and seconds up to four hours, then hours or days: {@code 4:12}, {@code 16 h}, {@code 3 d}; a minus sign before contact. */
     public static String clock(double minutes) {
-        String sign = minutes < 0 ? "\u2212" : "";
         double size = Math.abs(minutes);
+        String sign = minutes < 0 && size * 60 >= 1 ? "\u2212" : "";
         if (size >= 240) {
             return sign + length(size);
         }

@@ -81,14 +81,15 @@ class PagesLookTest {
         Projects.example(folder);
         Shell shell = Ui.window().getShell();
         List<String> complaints = new ArrayList<>();
+        boolean every = Boolean.getBoolean("flexwright.pictures.all"); // each theme in each size; else each of them once
         for (int percent : List.of(100, 200)) {
             Ui.kit().type().setPercent(percent);
             Ui.rest();
-            for (Settings.Theme theme : List.of(Settings.Theme.LIGHT, Settings.Theme.DARK)) {
+            for (Settings.Theme theme : every ? List.of(Settings.Theme.LIGHT, Settings.Theme.DARK)
+                    : List.of(percent == 100 ? Settings.Theme.LIGHT : Settings.Theme.DARK)) {
                 theme(theme);
                 places().forEach((name, go) -> {
                     go.run();
-                    Ui.rest();
                     String picture = "page-" + name + "-" + theme.name().toLowerCase(Locale.ROOT) + "-" + percent;
                     Ui.picture(shell, picture);
                     Walker.look(shell).forEach(complaint -> complaints.add(picture + " " + complaint));

@@ -20,13 +20,14 @@ import org.flexwright.workbench.kit.Type.Role;
  * @param groupHeight height of the routes' names, with what is unfolded below them
  * @param headHeight  height of all headings above the cells
  * @param rowHeight   height of a row
+ * @param strips      true when each cell has its strip; where there is too little room the words alone stand
  * @param titles      lines of a trial's title
  * @param factors     lines of differing factors
  * @param frozen      true when the headings stay while the cells scroll; where there is too little room they scroll along
  * @param rows        how many rows
  * @param columns     how many columns
  */
-record CompareGeometry(int unit, int line, int left, int columnWidth, int groupHeight, int headHeight, int rowHeight, int titles, int factors, boolean frozen, int rows,
+record CompareGeometry(int unit, int line, int left, int columnWidth, int groupHeight, int headHeight, int rowHeight, boolean strips, int titles, int factors, boolean frozen, int rows,
         int columns) {
 
     private static final int LEFT_CHARS = 24;
@@ -49,8 +50,9 @@ record CompareGeometry(int unit, int line, int left, int columnWidth, int groupH
         int full = group + line * (3 + factors) + 4 * unit;
         boolean whole = height <= 0 || full + ROWS * row <= height;
         int head = whole ? full : group + 2 * line + 3 * unit;
+        boolean strips = whole || head + row <= height;
         return new CompareGeometry(unit, line, kit.type().chars(Role.BODY, LEFT_CHARS) + 6 * unit, kit.type().chars(Role.BODY, COLUMN_CHARS) + 4 * unit, group,
-                head, row, whole ? 2 : 1, whole ? factors : 0, whole || head + row <= height, shown.rows().size(), shown.columns().size());
+                head, strips ? row : 2 * line + 4 * unit, strips, whole ? 2 : 1, whole ? factors : 0, strips, shown.rows().size(), shown.columns().size());
     }
 
     int width() {

@@ -177,7 +177,7 @@ final class ComparePainter {
         int y = r.y + 2 * at.unit();
         String sign = state.sortSign(index);
         int room = sign.isEmpty() ? width : width - 5 * at.unit();
-        int taken = lines(row.title(), x, y, room, 3, Ink.INK, Role.STRONG);
+        int taken = lines(row.title(), x, y, room, at.strips() ? 3 : 1, Ink.INK, Role.STRONG);
         text(sign, r.x + r.width - 6 * at.unit(), y, 5 * at.unit(), Ink.ACCENT, Role.STRONG);
         text(row.limits(), x, y + at.line() * taken, width, Ink.QUIET, Role.BODY);
         hairline(r.x, r.y + r.height - 1, r.x + r.width, r.y + r.height - 1);
@@ -195,7 +195,7 @@ final class ComparePainter {
         text(cell.value().isEmpty() ? reference ? "" : "–" : cell.value(), x, y, width, Ink.INK, Role.STRONG);
         Ink ink = reference ? Ink.QUIET : Mark.of(cell.judgement().verdict()).ink();
         text(cell.word(), x, y + at.line(), width, ink, Role.BODY);
-        if (cell.strip() != null) {
+        if (at.strips() && cell.strip() != null) {
             Rectangle strip = new Rectangle(r.x + at.unit(), y + 2 * at.line() + at.unit(), r.width - 2 * at.unit(), kit.grid().steps(6));
             StripPainter.paint(gc, strip, cell.strip(), reference ? Ink.QUIET : ink, kit);
         }

@@ -293,7 +293,7 @@ public final class FieldControl extends Composite {
         if (field.type() == FieldType.CHOICE) {
             inputData.minimumWidth = kit.type().chars(Role.BODY, 14);
         } else if (field.type() != FieldType.FLAG) {
-            kit.chars(input, words ? 28 : 14);
+            kit.chars(input, words ? 28 : field.type() == FieldType.INSTANT ? 24 : 14);
         }
         if (multi) {
             inputData.heightHint = kit.type().lineHeight(Role.BODY) * (field.type() == FieldType.TABLE ? 5 : 3);

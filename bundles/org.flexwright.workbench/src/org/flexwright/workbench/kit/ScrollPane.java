@@ -42,6 +42,11 @@ public final class ScrollPane extends Composite {
         return body;
     }
 
+    /** Scrolls to where the page begins. */
+    public void top() {
+        scroller.setOrigin(0, 0);
+    }
+
     /** Scrolls until a control of the page is in sight. */
     public void reveal(Control control) {
         scroller.showControl(control);

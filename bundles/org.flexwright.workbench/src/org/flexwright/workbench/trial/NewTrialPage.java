@@ -1,6 +1,7 @@
 package org.flexwright.workbench.trial;
 
 import java.util.List;
+import java.util.stream.Collectors;
 
 import org.eclipse.jface.wizard.WizardPage;
 import org.eclipse.swt.SWT;
@@ -9,6 +10,8 @@ import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Text;
 import org.flexwright.core.process.ProcessKind;
+import org.flexwright.core.registry.Registries;
+import org.flexwright.core.trial.Trials;
 import org.flexwright.model.Trial;
 import org.flexwright.workbench.kit.Grid;
 import org.flexwright.workbench.kit.Kit;
@@ -16,6 +19,7 @@ import org.flexwright.workbench.kit.Palette.Ink;
 import org.flexwright.workbench.kit.Prose;
 import org.flexwright.workbench.kit.Spacing;
 import org.flexwright.workbench.kit.Type.Role;
+import org.flexwright.workbench.pages.common.Estimates;
 import org.flexwright.workbench.project.Names;
 import org.flexwright.workbench.project.ProjectService;
 
@@ -23,6 +27,7 @@ import org.flexwright.workbench.project.ProjectService;
 final class NewTrialPage extends WizardPage {
 
     private final Kit kit;
+    private final Registries registries;
     private final List<ProcessKind> routes;
     private final List<Trial> before;
     private Combo start;
@@ -33,7 +38,8 @@ final class NewTrialPage extends WizardPage {
     NewTrialPage(Kit kit, ProjectService projects) {
         super("trial");
         this.kit = kit;
-        this.routes = projects.registries().processKinds();
+        this.registries = projects.registries();
+        this.routes = registries.processKinds();
         this.before = projects.session().map(session -> List.copyOf(session.project().getTrials())).orElse(List.of());
         setTitle("What shall be tried?");
         setDescription("One change a trial tells most.");
@@ -53,7 +59,7 @@ final class NewTrialPage extends WizardPage {
         kit.text(page, "");
         summary = Prose.quiet(page, kit, " ");
         GridData room = Grid.wide();
-        room.heightHint = kit.type().lineHeight(Role.BODY) * 3;
+        room.heightHint = kit.type().lineHeight(Role.BODY) * 6;
         summary.setLayoutData(room);
         title = line(page, "Title", SWT.SINGLE, 1);
         idea = line(page, "What is changed, what is expected", SWT.MULTI | SWT.WRAP | SWT.V_SCROLL, 4);
@@ -82,12 +88,18 @@ final class NewTrialPage extends WizardPage {
 
     private void check() {
         int at = start.getSelectionIndex();
-        summary.setWords(at < 0 ? "No route is installed." : at < routes.size() ? routes.get(at).summary()
+        summary.setWords(at < 0 ? "No route is installed." : at < routes.size() ? routeWords(routes.get(at))
                 : "Every step is planned as in " + before.get(at - routes.size()).getCode() + " and waits to be confirmed.");
         summary.layout();
         String trouble = at < 0 ? "There is no route to start from; a plugin brings one." : title().isEmpty() ? "The trial needs a title." : null;
         setErrorMessage(at < 0 ? trouble : null);
         setPageComplete(trouble == null);
+    }
+
+    /** What the route is good at, and what its usual plan takes. */
+    private String routeWords(ProcessKind route) {
+        String estimate = route.estimate(Trials.sketch(route, registries::findStepKind)).stream().map(Estimates::words).collect(Collectors.joining("; "));
+        return route.summary() + (estimate.isEmpty() ? "" : "\nUsually: " + estimate + ".");
     }
 
     /** The route to start from; null when an earlier trial was chosen. */

@@ -105,5 +105,6 @@ public abstract class BlockPage implements EditorPage {
     @Override
     public void setFocus() {
         pane.setFocus();
+        pane.top(); // the first field that takes the focus may stand far below
     }
 }

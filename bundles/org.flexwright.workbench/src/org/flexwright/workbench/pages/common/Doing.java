@@ -5,8 +5,8 @@ import java.util.function.Consumer;
 import org.eclipse.core.runtime.ILog;
 import org.flexwright.core.session.Edit;
 import org.flexwright.core.session.ProjectSession;
+import org.flexwright.core.session.RefusedException;
 import org.flexwright.core.session.StoreException;
-import org.flexwright.core.trial.PlanException;
 import org.flexwright.quantity.QuantityException;
 import org.flexwright.workbench.project.Trouble;
 
@@ -37,7 +37,7 @@ public final class Doing {
         try {
             work.run();
             said = "";
-        } catch (PlanException | StoreException | QuantityException e) {
+        } catch (RefusedException | StoreException | QuantityException e) {
             said = e.getMessage();
         } catch (RuntimeException e) {
             ILog.get().error("An edit broke off.", e);

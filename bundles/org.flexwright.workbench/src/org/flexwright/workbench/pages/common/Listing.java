@@ -73,7 +73,7 @@ public final class Listing<T> {
             made.setText(column.title());
             made.setMoveable(false);
         }
-        table.addListener(SWT.MeasureItem, event -> event.height = Math.max(event.height, rowHeight()));
+        kit.rows(table);
         table.addListener(SWT.Resize, event -> fit());
         kit.whenDressed(table, this::dressAgain);
     }

@@ -63,7 +63,7 @@ final class ReadingDesk extends Composite {
         prompt = kit.label(left, "", Ink.INK, Role.HEADING);
         prompt.setLayoutData(Grid.wide(2));
         field = kit.field(left, "Reading", SWT.SINGLE);
-        kit.dress(field, Ink.INK, Ink.PAPER, Role.BENCH);
+        kit.dress(field, Ink.INK, Ink.FIELD, Role.BENCH);
         field.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
         kit.chars(field, 8);
         field.addListener(SWT.Traverse, this::traverse);

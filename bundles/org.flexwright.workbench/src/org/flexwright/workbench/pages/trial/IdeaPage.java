@@ -10,14 +10,11 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.flexwright.core.field.FieldDescriptor;
 import org.flexwright.core.field.FieldDescriptors;
-import org.flexwright.core.field.FieldText;
-import org.flexwright.core.field.FieldUnits;
 import org.flexwright.core.field.FormModel;
 import org.flexwright.core.process.ProcessKind;
 import org.flexwright.core.trial.Trials;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Trial;
-import org.flexwright.quantity.Units;
 import org.flexwright.workbench.kit.Bindings;
 import org.flexwright.workbench.kit.FormPane;
 import org.flexwright.workbench.kit.Grid;
@@ -29,6 +26,7 @@ import org.flexwright.workbench.pages.FindingStrips;
 import org.flexwright.workbench.pages.PageContext;
 import org.flexwright.workbench.pages.common.Block;
 import org.flexwright.workbench.pages.common.BlockPage;
+import org.flexwright.workbench.pages.common.Estimates;
 import org.flexwright.workbench.project.Names;
 
 /** What is tried and why; what is usually varied on the route, what differs from the trial it is based on, what it will take. */
@@ -110,22 +108,9 @@ final class IdeaPage extends BlockPage {
         Prose.quiet(body, kit(), kind.summary()).setLayoutData(Grid.wide(3));
         for (ProcessKind.EstimateLine line : estimate) {
             kit().text(body, line.label());
-            kit().label(body, band(line), Ink.INK, Role.STRONG);
+            kit().label(body, Estimates.band(line), Ink.INK, Role.STRONG);
             Prose.quiet(body, kit(), "calculated; rests on: " + line.value().source().display()).setLayoutData(Grid.wide());
         }
-    }
-
-    /** A band in its unit; a unit nobody knows is printed as it stands. */
-    private static String band(ProcessKind.EstimateLine line) {
-        var kinds = Units.kindsWith(line.unit());
-        var e = line.value();
-        if (line.unit().equals("EUR") && e.high() == e.low()) {
-            return FieldText.fixed(e.likely(), 2) + " EUR";
-        }
-        if (!kinds.isEmpty()) {
-            return FieldText.band(e.low(), e.likely(), e.high(), kinds.getFirst(), FieldUnits.unit(kinds.getFirst(), line.unit()).symbol());
-        }
-        return (e.high() > e.low() ? FieldText.range(e.low(), e.high()) : FieldText.digits(e.likely())) + " " + line.unit();
     }
 
     private void showAgainst(List<PlanDifference> differences) {

@@ -103,9 +103,4 @@ final class OutcomePage extends BlockPage {
     public void reveal(EObject object, String feature) {
         form.reveal(feature);
     }
-
-    @Override
-    public void setFocus() {
-        form.control("conclusion").ifPresent(Composite::setFocus);
-    }
 }

@@ -61,11 +61,11 @@ final class StepForm extends Composite {
         shape = shape(step);
         parts.add(new StepHead(pane.body(), place, choose));
         notice.moveBelow(pane.body().getChildren()[1]);
-        parts.add(new StepFindings(pane.body(), place));
         parts.add(new PromptBlock(pane.body(), place));
         if (!step.getUses().isEmpty()) {
             parts.add(new UsesBlock(pane.body(), place));
         }
+        parts.add(new StepFindings(pane.body(), place));
         details = new DetailsBlock(pane.body(), place);
         parts.add(details);
         parts.add(new StepFoot(pane.body(), place));

@@ -52,7 +52,9 @@ final class StepHead implements StepPart {
         Composite words = kit.pane(pane, 1, Spacing.NONE);
         words.setLayoutData(Grid.wide());
         int number = place.trial().getSteps().indexOf(place.step()) + 1;
-        kit.heading(words, StepWords.title(place.step())).setLayoutData(Grid.wide());
+        Label title = kit.heading(words, StepWords.title(place.step()));
+        title.setLayoutData(Grid.wide());
+        place.kind().ifPresent(kind -> title.setToolTipText(kind.summary()));
         Composite line = kit.pane(words, 2, Spacing.FIELDS);
         line.setLayoutData(Grid.wide());
         kit.quiet(line, "step " + number + " of " + place.trial().getSteps().size());
@@ -60,7 +62,9 @@ final class StepHead implements StepPart {
         state.setLayoutData(Grid.wide());
         actions = kit.pane(pane, 1, Spacing.FIELDS);
         actions.setLayoutData(new GridData(SWT.END, SWT.CENTER, false, false));
-        place.kind().ifPresent(kind -> Prose.quiet(pane, kit, kind.summary()).setLayoutData(Grid.wide(2)));
+        if (place.step().getUses().isEmpty()) { // where there is something to weigh, that comes first
+            place.kind().ifPresent(kind -> Prose.quiet(pane, kit, kind.summary()).setLayoutData(Grid.wide(2)));
+        }
         copied = kit.pane(pane, 2, new Spacing(3, 2, 4, 0), Ink.PANEL);
         copied.setLayoutData(Grid.wide(2));
         against = kit.pane(pane, 2, new Spacing(3, 2, 2, 2), Ink.PANEL);

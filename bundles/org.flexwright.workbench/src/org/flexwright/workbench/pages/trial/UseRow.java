@@ -52,7 +52,6 @@ final class UseRow {
     private final Text gross;
     private final Text tare;
     private final Text net;
-    private final Composite past;
     private final Label weighings;
     private final Button takeOut;
 
@@ -79,10 +78,9 @@ final class UseRow {
         net = weight("net", NET, letter);
         kit.action(entry, "Add to cup", this::add);
         Kit.name(entry.getChildren()[entry.getChildren().length - 1], "Add " + letter + " to the cup");
-        past = Flow.pane(parent, kit, Ink.PAPER);
-        past.setLayoutData(Grid.wide());
-        weighings = kit.quiet(past, "");
-        takeOut = kit.action(past, "Take out the last", this::takeOut);
+        weighings = kit.quiet(entry, "");
+        takeOut = kit.action(entry, "Take out", this::takeOut);
+        takeOut.setToolTipText("Takes the last weighing out again");
         Kit.name(takeOut, "Take out the last weighing of " + letter);
     }
 
@@ -116,7 +114,7 @@ final class UseRow {
         Kit.name(actual, "Weighed of " + UseWords.letter(use) + ": " + (line.actual().isEmpty() ? "nothing yet" : line.actual()));
         Columns.show(difference, line.difference());
         kit.ink(difference, UsesBlock.inkOf(line));
-        boolean open = place.writable() && StepWords.state(place.step()) != StepState.SKIPPED;
+        boolean open = place.writable() && StepWords.state(place.step()) != StepState.SKIPPED || !use.getWeighings().isEmpty();
         shown(entry, open);
         Double weighed = Weighings.actual(use);
         boolean reached = targetNow == null || weighed != null && UsesBlock.same(targetNow, weighed);
@@ -126,11 +124,11 @@ final class UseRow {
         kit.ink(target, planned ? Ink.QUIET : Ink.ACCENT);
         Kit.name(target, reached ? "" : "Target of " + UseWords.letter(use) + " now " + UseWords.grams(targetNow));
         List<Weighing> all = use.getWeighings();
-        Columns.show(weighings, all.isEmpty() ? "" : "On the balance: " + all.stream().map(UseWords::weighing).collect(Collectors.joining("; ")));
-        shown(past, !all.isEmpty());
-        takeOut.setVisible(place.writable());
+        Columns.show(weighings, all.isEmpty() ? "" : all.stream().map(UseWords::weighing).collect(Collectors.joining("; ")));
+        weighings.setVisible(!all.isEmpty());
+        Kit.name(weighings, all.isEmpty() ? "" : "On the balance: " + weighings.getText());
+        takeOut.setVisible(!all.isEmpty() && place.writable());
         entry.layout(true, true);
-        past.layout(true, true);
     }
 
     private static void shown(Composite pane, boolean shown) {
