@@ -1,0 +1,2 @@
+/** The page of a target sheet. */
+package org.flexwright.workbench.pages.target;
