@@ -19,6 +19,8 @@ public final class FormPane extends Composite {
 
     private static final int NARROW = 56;
     private static final int WIDE = 132;
+    /** A column of fields is not wider than this, so that lines of text stay readable. */
+    private static final int SINGLE = 92;
     private static final int LONGEST_LABEL = 30;
 
     private final Kit kit;
@@ -70,7 +72,9 @@ public final class FormPane extends Composite {
         boolean stacked = width < narrow;
         GridLayout layout = (GridLayout) grid.getLayout();
         controls.forEach(control -> control.setStacked(stacked));
-        if (layout.numColumns != columns) {
+        int right = Math.max(0, width - kit.type().chars(Role.BODY, columns > 1 ? 2 * SINGLE : SINGLE));
+        if (layout.numColumns != columns || layout.marginRight != right) {
+            layout.marginRight = right;
             layout.numColumns = columns;
             layout.makeColumnsEqualWidth = columns > 1;
             ScrollPane.reflowAround(this);

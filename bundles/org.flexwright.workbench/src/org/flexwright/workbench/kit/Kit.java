@@ -99,6 +99,20 @@ public final class Kit {
         composite.setData(SPACING, spacing);
     }
 
+    /** Keeps a pane's columns to a width that is easily read, however wide the pane becomes. */
+    public void cap(Composite pane, int characters) {
+        Runnable set = () -> {
+            GridLayout layout = (GridLayout) pane.getLayout();
+            int free = Math.max(0, pane.getSize().x - type.chars(Role.BODY, characters));
+            if (layout.marginRight != free) {
+                layout.marginRight = free;
+                pane.layout(true, true);
+            }
+        };
+        pane.addListener(SWT.Resize, event -> set.run());
+        whenDressed(pane, set);
+    }
+
     /** Running text; wraps when its grid data limits its width. */
     public Label text(Composite parent, String words) {
         return label(parent, words, Ink.INK, Role.BODY);

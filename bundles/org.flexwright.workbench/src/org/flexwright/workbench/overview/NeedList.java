@@ -30,6 +30,8 @@ import org.flexwright.workbench.pages.PageContext;
 /** The needs, one a line: words, how much each matters, and a way to take it out. */
 final class NeedList {
 
+    private static final int WIDEST = 104;
+
     private final PageContext context;
     private final Kit kit;
     private final Project project;
@@ -47,6 +49,7 @@ final class NeedList {
         kit.heading(pane, "What the part must do");
         lines = kit.pane(pane, 1, Spacing.FIELDS);
         lines.setLayoutData(Grid.wide());
+        kit.cap(lines, WIDEST);
         Button add = kit.action(pane, "Add a need", this::add);
         add.setLayoutData(Grid.natural());
         add.setEnabled(!context.session().readOnly());

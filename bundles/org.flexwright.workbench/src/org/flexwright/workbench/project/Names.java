@@ -6,9 +6,12 @@ import java.util.Locale;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
+import org.flexwright.model.MaterialUse;
+import org.flexwright.model.Measurement;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Project;
 import org.flexwright.model.ReferencePart;
+import org.flexwright.model.Specimen;
 import org.flexwright.model.TargetSheet;
 
 /** Short names of things, for trees, tabs and tables. */
@@ -29,6 +32,12 @@ public final class Names {
         }
         if (object instanceof ReferencePart part) {
             return filled(part.getName()) ? part.getName() : filled(part.getCode()) ? part.getCode() : "Reference part";
+        }
+        if (object instanceof MaterialUse use) {
+            return use.getGrade() == null ? "Material not chosen" : of(use.getGrade());
+        }
+        if (object instanceof Measurement measurement && measurement.eContainer() instanceof Specimen piece) {
+            return "Reading of " + of(piece);
         }
         List<String> words = new ArrayList<>();
         for (String feature : LEADING) {
