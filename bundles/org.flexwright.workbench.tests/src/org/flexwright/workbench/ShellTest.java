@@ -7,9 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
@@ -132,6 +135,20 @@ class ShellTest {
         Ui.projects().open(at);
         assertEquals("does not crack in the cold", Ui.projects().session().orElseThrow().project().getNeeds().get(0).getText());
         assertTrue(Ui.projects().session().orElseThrow().dirty());
+    }
+
+    @Test
+    void f1ExplainsTheFieldInFocus() {
+        Projects.small(folder);
+        shell().forceActive();
+        Text title = Ui.find(shell(), Text.class, "Title");
+        title.forceFocus();
+        Ui.pump();
+        Ui.command("org.flexwright.workbench.explain");
+        Shell words = Arrays.stream(shell().getShells()).filter(s -> s.getText().equals("Title")).findFirst().orElseThrow();
+        assertTrue(Ui.shows(words, "What is being made."));
+        title.notifyListeners(SWT.KeyDown, new Event());
+        assertTrue(words.isDisposed(), "the next key takes it away");
     }
 
     @Test

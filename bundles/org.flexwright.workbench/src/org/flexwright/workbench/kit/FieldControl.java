@@ -14,7 +14,6 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
-import org.eclipse.swt.widgets.ToolTip;
 import org.flexwright.core.field.Choice;
 import org.flexwright.core.field.FieldDescriptor;
 import org.flexwright.core.field.FieldType;
@@ -29,8 +28,6 @@ public final class FieldControl extends Composite {
 
     /** A problem is told when typing rests this long, milliseconds, or when the field is left. */
     private static final int REST = 700;
-    /** An explanation goes away by itself, milliseconds. */
-    private static final int SHOWN = 20_000;
     /** Features whose words usually take more than a line. */
     private static final Set<String> LONG = Set.of("job", "text", "idea", "note", "conclusion", "reason", "limits", "condition", "summary");
     private static final int LABEL_CHARS = 22;
@@ -67,7 +64,6 @@ public final class FieldControl extends Composite {
         lay();
         input().addListener(SWT.FocusIn, event -> before = binding.text());
         input().addListener(SWT.FocusOut, event -> left());
-        input().addListener(SWT.Help, event -> explain());
         binding.addListener(watcher);
         addListener(SWT.Dispose, event -> binding.removeListener(watcher));
         Kit.name(input(), field.label() + (field.unit().isEmpty() ? "" : ", " + unitWords()));
@@ -77,14 +73,8 @@ public final class FieldControl extends Composite {
     }
 
     /** F1: what the field means and what is allowed, beside it. */
-    private void explain() {
-        ToolTip words = new ToolTip(getShell(), SWT.BALLOON);
-        words.setText(field.label());
-        words.setMessage(help().isEmpty() ? "There is nothing more to say of this field." : help());
-        words.setLocation(input().toDisplay(kit.grid().gap(), input().getSize().y));
-        words.setAutoHide(true);
-        words.setVisible(true);
-        input().getDisplay().timerExec(SHOWN, words::dispose);
+    public void explain() {
+        Explanation.show(input(), kit, field.label(), help().isEmpty() ? "There is nothing more to say of this field." : help());
     }
 
     private void left() {

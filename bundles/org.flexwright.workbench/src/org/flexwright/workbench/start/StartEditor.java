@@ -35,6 +35,8 @@ public final class StartEditor extends EditorPart {
 
     private static final String ID = "org.flexwright.workbench.start";
 
+    private static final int WIDEST = 100;
+
     private Kit kit;
     private ScrollPane page;
     private Composite before;
@@ -80,6 +82,7 @@ public final class StartEditor extends EditorPart {
         way(ways, "&Open a project…", Commands.OPEN, "A folder whose name ends in .flexwright.");
         before = kit.pane(page.body(), 1, Spacing.GROUPS);
         before.setLayoutData(Grid.wide());
+        kit.cap(before, WIDEST);
         page.reflow();
         look();
     }
