@@ -24,6 +24,7 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link org.flexwright.model.MaterialGrade#getHazards <em>Hazards</em>}</li>
  *   <li>{@link org.flexwright.model.MaterialGrade#getValues <em>Values</em>}</li>
  *   <li>{@link org.flexwright.model.MaterialGrade#getLots <em>Lots</em>}</li>
+ *   <li>{@link org.flexwright.model.MaterialGrade#getPackSize <em>Pack Size</em>}</li>
  * </ul>
  *
  * @see org.flexwright.model.ModelPackage#getMaterialGrade()
@@ -163,5 +164,30 @@ public interface MaterialGrade extends Entry {
 	 * @generated
 	 */
 	EList<Lot> getLots();
+
+	/**
+	 * Returns the value of the '<em><b>Pack Size</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * The smallest amount that can be bought.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Pack Size</em>' attribute.
+	 * @see #setPackSize(Double)
+	 * @see org.flexwright.model.ModelPackage#getMaterialGrade_PackSize()
+	 * @model annotation="urn:flexwright:field kind='MASS' unit='g' min='0' max='1000000' minOpen='true' label='Sold in packs of' help='The smallest amount that can be bought.'"
+	 * @generated
+	 */
+	Double getPackSize();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.MaterialGrade#getPackSize <em>Pack Size</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Pack Size</em>' attribute.
+	 * @see #getPackSize()
+	 * @generated
+	 */
+	void setPackSize(Double value);
 
 } // MaterialGrade

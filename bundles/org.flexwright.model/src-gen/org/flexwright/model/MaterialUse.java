@@ -22,6 +22,12 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link org.flexwright.model.MaterialUse#getLot <em>Lot</em>}</li>
  *   <li>{@link org.flexwright.model.MaterialUse#getPlanned <em>Planned</em>}</li>
  *   <li>{@link org.flexwright.model.MaterialUse#getWeighings <em>Weighings</em>}</li>
+ *   <li>{@link org.flexwright.model.MaterialUse#getParts <em>Parts</em>}</li>
+ *   <li>{@link org.flexwright.model.MaterialUse#getPartsBy <em>Parts By</em>}</li>
+ *   <li>{@link org.flexwright.model.MaterialUse#getPartsOf <em>Parts Of</em>}</li>
+ *   <li>{@link org.flexwright.model.MaterialUse#getMoisture <em>Moisture</em>}</li>
+ *   <li>{@link org.flexwright.model.MaterialUse#getDried <em>Dried</em>}</li>
+ *   <li>{@link org.flexwright.model.MaterialUse#getPremix <em>Premix</em>}</li>
  * </ul>
  *
  * @see org.flexwright.model.ModelPackage#getMaterialUse()
@@ -131,5 +137,161 @@ public interface MaterialUse extends Entry {
 	 * @generated
 	 */
 	EList<Weighing> getWeighings();
+
+	/**
+	 * Returns the value of the '<em><b>Parts</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Share in the formulation as the maker thinks of it; counted as said in Counted by and Of what.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Parts</em>' attribute.
+	 * @see #setParts(Double)
+	 * @see org.flexwright.model.ModelPackage#getMaterialUse_Parts()
+	 * @model annotation="urn:flexwright:field min='0' max='100000' label='Parts' help='Share in the formulation as the maker thinks of it; counted as said in Counted by and Of what.'"
+	 * @generated
+	 */
+	Double getParts();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.MaterialUse#getParts <em>Parts</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Parts</em>' attribute.
+	 * @see #getParts()
+	 * @generated
+	 */
+	void setParts(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Parts By</b></em>' attribute.
+	 * The literals are from the enumeration {@link org.flexwright.model.AmountBasis}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Weight, volume or equivalents.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Parts By</em>' attribute.
+	 * @see org.flexwright.model.AmountBasis
+	 * @see #setPartsBy(AmountBasis)
+	 * @see org.flexwright.model.ModelPackage#getMaterialUse_PartsBy()
+	 * @model annotation="urn:flexwright:field label='Counted by' help='Weight, volume or equivalents.'"
+	 * @generated
+	 */
+	AmountBasis getPartsBy();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.MaterialUse#getPartsBy <em>Parts By</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Parts By</em>' attribute.
+	 * @see org.flexwright.model.AmountBasis
+	 * @see #getPartsBy()
+	 * @generated
+	 */
+	void setPartsBy(AmountBasis value);
+
+	/**
+	 * Returns the value of the '<em><b>Parts Of</b></em>' attribute.
+	 * The literals are from the enumeration {@link org.flexwright.model.PartsOf}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * What the parts are a share of; for components A and B the ratio between them.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Parts Of</em>' attribute.
+	 * @see org.flexwright.model.PartsOf
+	 * @see #setPartsOf(PartsOf)
+	 * @see org.flexwright.model.ModelPackage#getMaterialUse_PartsOf()
+	 * @model annotation="urn:flexwright:field label='Of what' help='What the parts are a share of; for components A and B the ratio between them.'"
+	 * @generated
+	 */
+	PartsOf getPartsOf();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.MaterialUse#getPartsOf <em>Parts Of</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Parts Of</em>' attribute.
+	 * @see org.flexwright.model.PartsOf
+	 * @see #getPartsOf()
+	 * @generated
+	 */
+	void setPartsOf(PartsOf value);
+
+	/**
+	 * Returns the value of the '<em><b>Moisture</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Water that the material brings along, per cent of its mass.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Moisture</em>' attribute.
+	 * @see #setMoisture(Double)
+	 * @see org.flexwright.model.ModelPackage#getMaterialUse_Moisture()
+	 * @model annotation="urn:flexwright:field kind='FRACTION' unit='%' min='0' max='100' label='Water in it' help='Water that the material brings along, per cent of its mass.'"
+	 * @generated
+	 */
+	Double getMoisture();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.MaterialUse#getMoisture <em>Moisture</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Moisture</em>' attribute.
+	 * @see #getMoisture()
+	 * @generated
+	 */
+	void setMoisture(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Dried</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Whether it was dried before it was weighed.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Dried</em>' attribute.
+	 * @see #setDried(Boolean)
+	 * @see org.flexwright.model.ModelPackage#getMaterialUse_Dried()
+	 * @model annotation="urn:flexwright:field label='Dried before use' help='Whether it was dried before it was weighed.'"
+	 * @generated
+	 */
+	Boolean getDried();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.MaterialUse#getDried <em>Dried</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Dried</em>' attribute.
+	 * @see #getDried()
+	 * @generated
+	 */
+	void setDried(Boolean value);
+
+	/**
+	 * Returns the value of the '<em><b>Premix</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * The blend that was weighed, in place of a grade; it counts as its ingredients.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Premix</em>' reference.
+	 * @see #setPremix(Premix)
+	 * @see org.flexwright.model.ModelPackage#getMaterialUse_Premix()
+	 * @model
+	 * @generated
+	 */
+	Premix getPremix();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.MaterialUse#getPremix <em>Premix</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Premix</em>' reference.
+	 * @see #getPremix()
+	 * @generated
+	 */
+	void setPremix(Premix value);
 
 } // MaterialUse

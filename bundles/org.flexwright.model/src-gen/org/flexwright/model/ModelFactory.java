@@ -274,6 +274,69 @@ public interface ModelFactory extends EFactory {
 	RunResult createRunResult();
 
 	/**
+	 * Returns a new object of class '<em>Bench Note</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Bench Note</em>'.
+	 * @generated
+	 */
+	BenchNote createBenchNote();
+
+	/**
+	 * Returns a new object of class '<em>Decision</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Decision</em>'.
+	 * @generated
+	 */
+	Decision createDecision();
+
+	/**
+	 * Returns a new object of class '<em>Mould</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Mould</em>'.
+	 * @generated
+	 */
+	Mould createMould();
+
+	/**
+	 * Returns a new object of class '<em>Mould Cast</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Mould Cast</em>'.
+	 * @generated
+	 */
+	MouldCast createMouldCast();
+
+	/**
+	 * Returns a new object of class '<em>Premix</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Premix</em>'.
+	 * @generated
+	 */
+	Premix createPremix();
+
+	/**
+	 * Returns a new object of class '<em>Batch</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Batch</em>'.
+	 * @generated
+	 */
+	Batch createBatch();
+
+	/**
+	 * Returns a new object of class '<em>Saved Search</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Saved Search</em>'.
+	 * @generated
+	 */
+	SavedSearch createSavedSearch();
+
+	/**
 	 * Returns the package supported by this factory.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->

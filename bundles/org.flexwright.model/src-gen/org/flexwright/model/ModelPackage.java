@@ -459,13 +459,67 @@ public interface ModelPackage extends EPackage {
 	int PROJECT__PLUGINS = ENTRY_FEATURE_COUNT + 19;
 
 	/**
+	 * The feature id for the '<em><b>Moulds</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__MOULDS = ENTRY_FEATURE_COUNT + 20;
+
+	/**
+	 * The feature id for the '<em><b>Premixes</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__PREMIXES = ENTRY_FEATURE_COUNT + 21;
+
+	/**
+	 * The feature id for the '<em><b>Batches</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__BATCHES = ENTRY_FEATURE_COUNT + 22;
+
+	/**
+	 * The feature id for the '<em><b>Searches</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__SEARCHES = ENTRY_FEATURE_COUNT + 23;
+
+	/**
+	 * The feature id for the '<em><b>Hourly Rate</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__HOURLY_RATE = ENTRY_FEATURE_COUNT + 24;
+
+	/**
+	 * The feature id for the '<em><b>Cup Price</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__CUP_PRICE = ENTRY_FEATURE_COUNT + 25;
+
+	/**
 	 * The number of structural features of the '<em>Project</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int PROJECT_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 20;
+	int PROJECT_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 26;
 
 	/**
 	 * The number of operations of the '<em>Project</em>' class.
@@ -1023,13 +1077,22 @@ public interface ModelPackage extends EPackage {
 	int MATERIAL_GRADE__LOTS = ENTRY_FEATURE_COUNT + 6;
 
 	/**
+	 * The feature id for the '<em><b>Pack Size</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_GRADE__PACK_SIZE = ENTRY_FEATURE_COUNT + 7;
+
+	/**
 	 * The number of structural features of the '<em>Material Grade</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int MATERIAL_GRADE_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 7;
+	int MATERIAL_GRADE_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 8;
 
 	/**
 	 * The number of operations of the '<em>Material Grade</em>' class.
@@ -2429,13 +2492,58 @@ public interface ModelPackage extends EPackage {
 	int TRIAL__ATTACHMENTS = ENTRY_FEATURE_COUNT + 15;
 
 	/**
+	 * The feature id for the '<em><b>Contact At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TRIAL__CONTACT_AT = ENTRY_FEATURE_COUNT + 16;
+
+	/**
+	 * The feature id for the '<em><b>Cup Label</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TRIAL__CUP_LABEL = ENTRY_FEATURE_COUNT + 17;
+
+	/**
+	 * The feature id for the '<em><b>Mould</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TRIAL__MOULD = ENTRY_FEATURE_COUNT + 18;
+
+	/**
+	 * The feature id for the '<em><b>Notes</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TRIAL__NOTES = ENTRY_FEATURE_COUNT + 19;
+
+	/**
+	 * The feature id for the '<em><b>Decisions</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TRIAL__DECISIONS = ENTRY_FEATURE_COUNT + 20;
+
+	/**
 	 * The number of structural features of the '<em>Trial</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int TRIAL_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 16;
+	int TRIAL_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 21;
 
 	/**
 	 * The number of operations of the '<em>Trial</em>' class.
@@ -2710,13 +2818,67 @@ public interface ModelPackage extends EPackage {
 	int MATERIAL_USE__WEIGHINGS = ENTRY_FEATURE_COUNT + 4;
 
 	/**
+	 * The feature id for the '<em><b>Parts</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_USE__PARTS = ENTRY_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Parts By</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_USE__PARTS_BY = ENTRY_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Parts Of</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_USE__PARTS_OF = ENTRY_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>Moisture</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_USE__MOISTURE = ENTRY_FEATURE_COUNT + 8;
+
+	/**
+	 * The feature id for the '<em><b>Dried</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_USE__DRIED = ENTRY_FEATURE_COUNT + 9;
+
+	/**
+	 * The feature id for the '<em><b>Premix</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL_USE__PREMIX = ENTRY_FEATURE_COUNT + 10;
+
+	/**
 	 * The number of structural features of the '<em>Material Use</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int MATERIAL_USE_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 5;
+	int MATERIAL_USE_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 11;
 
 	/**
 	 * The number of operations of the '<em>Material Use</em>' class.
@@ -3046,13 +3208,49 @@ public interface ModelPackage extends EPackage {
 	int RECIPE__PLAN = ENTRY_FEATURE_COUNT + 6;
 
 	/**
+	 * The feature id for the '<em><b>Materials</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECIPE__MATERIALS = ENTRY_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>As Made</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECIPE__AS_MADE = ENTRY_FEATURE_COUNT + 8;
+
+	/**
+	 * The feature id for the '<em><b>Targets</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECIPE__TARGETS = ENTRY_FEATURE_COUNT + 9;
+
+	/**
+	 * The feature id for the '<em><b>Changes</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECIPE__CHANGES = ENTRY_FEATURE_COUNT + 10;
+
+	/**
 	 * The number of structural features of the '<em>Recipe</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int RECIPE_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 7;
+	int RECIPE_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 11;
 
 	/**
 	 * The number of operations of the '<em>Recipe</em>' class.
@@ -3591,6 +3789,814 @@ public interface ModelPackage extends EPackage {
 	int RUN_RESULT_OPERATION_COUNT = 0;
 
 	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.BenchNoteImpl <em>Bench Note</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.BenchNoteImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getBenchNote()
+	 * @generated
+	 */
+	int BENCH_NOTE = 31;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BENCH_NOTE__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BENCH_NOTE__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BENCH_NOTE__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Kind</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BENCH_NOTE__KIND = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BENCH_NOTE__AT = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Step</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BENCH_NOTE__STEP = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Attachment</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BENCH_NOTE__ATTACHMENT = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Sorted At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BENCH_NOTE__SORTED_AT = ENTRY_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Sorted As</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BENCH_NOTE__SORTED_AS = ENTRY_FEATURE_COUNT + 5;
+
+	/**
+	 * The number of structural features of the '<em>Bench Note</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BENCH_NOTE_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 6;
+
+	/**
+	 * The number of operations of the '<em>Bench Note</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BENCH_NOTE_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.DecisionImpl <em>Decision</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.DecisionImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getDecision()
+	 * @generated
+	 */
+	int DECISION = 32;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int DECISION__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int DECISION__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int DECISION__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Word</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int DECISION__WORD = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int DECISION__AT = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Who</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int DECISION__WHO = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Reason</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int DECISION__REASON = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Open</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int DECISION__OPEN = ENTRY_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Step</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int DECISION__STEP = ENTRY_FEATURE_COUNT + 5;
+
+	/**
+	 * The number of structural features of the '<em>Decision</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int DECISION_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 6;
+
+	/**
+	 * The number of operations of the '<em>Decision</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int DECISION_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.MouldImpl <em>Mould</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.MouldImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getMould()
+	 * @generated
+	 */
+	int MOULD = 33;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOULD__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOULD__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOULD__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Code</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOULD__CODE = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOULD__NAME = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Material</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOULD__MATERIAL = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Made On</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOULD__MADE_ON = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Cavities</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOULD__CAVITIES = ENTRY_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Casts Before</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOULD__CASTS_BEFORE = ENTRY_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Casts Limit</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOULD__CASTS_LIMIT = ENTRY_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Turn Minutes</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOULD__TURN_MINUTES = ENTRY_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>Price</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOULD__PRICE = ENTRY_FEATURE_COUNT + 8;
+
+	/**
+	 * The feature id for the '<em><b>Casts</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOULD__CASTS = ENTRY_FEATURE_COUNT + 9;
+
+	/**
+	 * The number of structural features of the '<em>Mould</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOULD_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 10;
+
+	/**
+	 * The number of operations of the '<em>Mould</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOULD_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.MouldCastImpl <em>Mould Cast</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.MouldCastImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getMouldCast()
+	 * @generated
+	 */
+	int MOULD_CAST = 34;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOULD_CAST__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOULD_CAST__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOULD_CAST__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOULD_CAST__AT = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Trial</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOULD_CAST__TRIAL = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Release</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOULD_CAST__RELEASE = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Released Well</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOULD_CAST__RELEASED_WELL = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Parts</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOULD_CAST__PARTS = ENTRY_FEATURE_COUNT + 4;
+
+	/**
+	 * The number of structural features of the '<em>Mould Cast</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOULD_CAST_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 5;
+
+	/**
+	 * The number of operations of the '<em>Mould Cast</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MOULD_CAST_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.PremixImpl <em>Premix</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.PremixImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getPremix()
+	 * @generated
+	 */
+	int PREMIX = 35;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PREMIX__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PREMIX__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PREMIX__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Code</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PREMIX__CODE = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Title</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PREMIX__TITLE = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Made At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PREMIX__MADE_AT = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Rested Hours</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PREMIX__RESTED_HOURS = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Dried C</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PREMIX__DRIED_C = ENTRY_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Dried Hours</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PREMIX__DRIED_HOURS = ENTRY_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Ingredients</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PREMIX__INGREDIENTS = ENTRY_FEATURE_COUNT + 6;
+
+	/**
+	 * The number of structural features of the '<em>Premix</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PREMIX_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 7;
+
+	/**
+	 * The number of operations of the '<em>Premix</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PREMIX_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.BatchImpl <em>Batch</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.BatchImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getBatch()
+	 * @generated
+	 */
+	int BATCH = 36;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BATCH__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BATCH__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BATCH__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Code</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BATCH__CODE = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Title</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BATCH__TITLE = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Recipe</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BATCH__RECIPE = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Wanted</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BATCH__WANTED = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Spares</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BATCH__SPARES = ENTRY_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Created At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BATCH__CREATED_AT = ENTRY_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Needed By</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BATCH__NEEDED_BY = ENTRY_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Closed At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BATCH__CLOSED_AT = ENTRY_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>Reject Limit</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BATCH__REJECT_LIMIT = ENTRY_FEATURE_COUNT + 8;
+
+	/**
+	 * The feature id for the '<em><b>Pots</b></em>' reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BATCH__POTS = ENTRY_FEATURE_COUNT + 9;
+
+	/**
+	 * The number of structural features of the '<em>Batch</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BATCH_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 10;
+
+	/**
+	 * The number of operations of the '<em>Batch</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BATCH_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.SavedSearchImpl <em>Saved Search</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.SavedSearchImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getSavedSearch()
+	 * @generated
+	 */
+	int SAVED_SEARCH = 37;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SAVED_SEARCH__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SAVED_SEARCH__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SAVED_SEARCH__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SAVED_SEARCH__NAME = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Query</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SAVED_SEARCH__QUERY = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Saved At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SAVED_SEARCH__SAVED_AT = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The number of structural features of the '<em>Saved Search</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SAVED_SEARCH_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The number of operations of the '<em>Saved Search</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SAVED_SEARCH_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
 	 * The meta object id for the '{@link org.flexwright.model.Origin <em>Origin</em>}' enum.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -3598,7 +4604,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.flexwright.model.impl.ModelPackageImpl#getOrigin()
 	 * @generated
 	 */
-	int ORIGIN = 31;
+	int ORIGIN = 38;
 
 	/**
 	 * The meta object id for the '{@link org.flexwright.model.Importance <em>Importance</em>}' enum.
@@ -3608,7 +4614,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.flexwright.model.impl.ModelPackageImpl#getImportance()
 	 * @generated
 	 */
-	int IMPORTANCE = 32;
+	int IMPORTANCE = 39;
 
 	/**
 	 * The meta object id for the '{@link org.flexwright.model.TargetRule <em>Target Rule</em>}' enum.
@@ -3618,7 +4624,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.flexwright.model.impl.ModelPackageImpl#getTargetRule()
 	 * @generated
 	 */
-	int TARGET_RULE = 33;
+	int TARGET_RULE = 40;
 
 	/**
 	 * The meta object id for the '{@link org.flexwright.model.TrialState <em>Trial State</em>}' enum.
@@ -3628,7 +4634,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.flexwright.model.impl.ModelPackageImpl#getTrialState()
 	 * @generated
 	 */
-	int TRIAL_STATE = 34;
+	int TRIAL_STATE = 41;
 
 	/**
 	 * The meta object id for the '{@link org.flexwright.model.StepState <em>Step State</em>}' enum.
@@ -3638,7 +4644,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.flexwright.model.impl.ModelPackageImpl#getStepState()
 	 * @generated
 	 */
-	int STEP_STATE = 35;
+	int STEP_STATE = 42;
 
 	/**
 	 * The meta object id for the '{@link org.flexwright.model.PieceKind <em>Piece Kind</em>}' enum.
@@ -3648,7 +4654,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.flexwright.model.impl.ModelPackageImpl#getPieceKind()
 	 * @generated
 	 */
-	int PIECE_KIND = 36;
+	int PIECE_KIND = 43;
 
 	/**
 	 * The meta object id for the '{@link org.flexwright.model.Censoring <em>Censoring</em>}' enum.
@@ -3658,7 +4664,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.flexwright.model.impl.ModelPackageImpl#getCensoring()
 	 * @generated
 	 */
-	int CENSORING = 37;
+	int CENSORING = 44;
 
 	/**
 	 * The meta object id for the '{@link org.flexwright.model.Knowledge <em>Knowledge</em>}' enum.
@@ -3668,7 +4674,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.flexwright.model.impl.ModelPackageImpl#getKnowledge()
 	 * @generated
 	 */
-	int KNOWLEDGE = 38;
+	int KNOWLEDGE = 45;
 
 	/**
 	 * The meta object id for the '{@link org.flexwright.model.AttachmentKind <em>Attachment Kind</em>}' enum.
@@ -3678,7 +4684,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.flexwright.model.impl.ModelPackageImpl#getAttachmentKind()
 	 * @generated
 	 */
-	int ATTACHMENT_KIND = 39;
+	int ATTACHMENT_KIND = 46;
 
 	/**
 	 * The meta object id for the '{@link org.flexwright.model.PartRole <em>Part Role</em>}' enum.
@@ -3688,7 +4694,47 @@ public interface ModelPackage extends EPackage {
 	 * @see org.flexwright.model.impl.ModelPackageImpl#getPartRole()
 	 * @generated
 	 */
-	int PART_ROLE = 40;
+	int PART_ROLE = 47;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.AmountBasis <em>Amount Basis</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.AmountBasis
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getAmountBasis()
+	 * @generated
+	 */
+	int AMOUNT_BASIS = 48;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.PartsOf <em>Parts Of</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.PartsOf
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getPartsOf()
+	 * @generated
+	 */
+	int PARTS_OF = 49;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.GateWord <em>Gate Word</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.GateWord
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getGateWord()
+	 * @generated
+	 */
+	int GATE_WORD = 50;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.NoteKind <em>Note Kind</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.NoteKind
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getNoteKind()
+	 * @generated
+	 */
+	int NOTE_KIND = 51;
 
 	/**
 	 * The meta object id for the '<em>Instant</em>' data type.
@@ -3698,7 +4744,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.flexwright.model.impl.ModelPackageImpl#getInstant()
 	 * @generated
 	 */
-	int INSTANT = 41;
+	int INSTANT = 52;
 
 	/**
 	 * The meta object id for the '<em>Local Date</em>' data type.
@@ -3708,7 +4754,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.flexwright.model.impl.ModelPackageImpl#getLocalDate()
 	 * @generated
 	 */
-	int LOCAL_DATE = 42;
+	int LOCAL_DATE = 53;
 
 
 	/**
@@ -4080,6 +5126,72 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getProject_Plugins();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Project#getMoulds <em>Moulds</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Moulds</em>'.
+	 * @see org.flexwright.model.Project#getMoulds()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EReference getProject_Moulds();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Project#getPremixes <em>Premixes</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Premixes</em>'.
+	 * @see org.flexwright.model.Project#getPremixes()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EReference getProject_Premixes();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Project#getBatches <em>Batches</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Batches</em>'.
+	 * @see org.flexwright.model.Project#getBatches()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EReference getProject_Batches();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Project#getSearches <em>Searches</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Searches</em>'.
+	 * @see org.flexwright.model.Project#getSearches()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EReference getProject_Searches();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Project#getHourlyRate <em>Hourly Rate</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Hourly Rate</em>'.
+	 * @see org.flexwright.model.Project#getHourlyRate()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EAttribute getProject_HourlyRate();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Project#getCupPrice <em>Cup Price</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Cup Price</em>'.
+	 * @see org.flexwright.model.Project#getCupPrice()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EAttribute getProject_CupPrice();
 
 	/**
 	 * Returns the meta object for class '{@link org.flexwright.model.PluginUse <em>Plugin Use</em>}'.
@@ -4492,6 +5604,17 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getMaterialGrade_Lots();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.MaterialGrade#getPackSize <em>Pack Size</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Pack Size</em>'.
+	 * @see org.flexwright.model.MaterialGrade#getPackSize()
+	 * @see #getMaterialGrade()
+	 * @generated
+	 */
+	EAttribute getMaterialGrade_PackSize();
 
 	/**
 	 * Returns the meta object for class '{@link org.flexwright.model.MaterialValue <em>Material Value</em>}'.
@@ -5385,6 +6508,61 @@ public interface ModelPackage extends EPackage {
 	EReference getTrial_Attachments();
 
 	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Trial#getContactAt <em>Contact At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Contact At</em>'.
+	 * @see org.flexwright.model.Trial#getContactAt()
+	 * @see #getTrial()
+	 * @generated
+	 */
+	EAttribute getTrial_ContactAt();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Trial#getCupLabel <em>Cup Label</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Cup Label</em>'.
+	 * @see org.flexwright.model.Trial#getCupLabel()
+	 * @see #getTrial()
+	 * @generated
+	 */
+	EAttribute getTrial_CupLabel();
+
+	/**
+	 * Returns the meta object for the reference '{@link org.flexwright.model.Trial#getMould <em>Mould</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Mould</em>'.
+	 * @see org.flexwright.model.Trial#getMould()
+	 * @see #getTrial()
+	 * @generated
+	 */
+	EReference getTrial_Mould();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Trial#getNotes <em>Notes</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Notes</em>'.
+	 * @see org.flexwright.model.Trial#getNotes()
+	 * @see #getTrial()
+	 * @generated
+	 */
+	EReference getTrial_Notes();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Trial#getDecisions <em>Decisions</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Decisions</em>'.
+	 * @see org.flexwright.model.Trial#getDecisions()
+	 * @see #getTrial()
+	 * @generated
+	 */
+	EReference getTrial_Decisions();
+
+	/**
 	 * Returns the meta object for class '{@link org.flexwright.model.Step <em>Step</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -5612,6 +6790,72 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getMaterialUse_Weighings();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.MaterialUse#getParts <em>Parts</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Parts</em>'.
+	 * @see org.flexwright.model.MaterialUse#getParts()
+	 * @see #getMaterialUse()
+	 * @generated
+	 */
+	EAttribute getMaterialUse_Parts();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.MaterialUse#getPartsBy <em>Parts By</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Parts By</em>'.
+	 * @see org.flexwright.model.MaterialUse#getPartsBy()
+	 * @see #getMaterialUse()
+	 * @generated
+	 */
+	EAttribute getMaterialUse_PartsBy();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.MaterialUse#getPartsOf <em>Parts Of</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Parts Of</em>'.
+	 * @see org.flexwright.model.MaterialUse#getPartsOf()
+	 * @see #getMaterialUse()
+	 * @generated
+	 */
+	EAttribute getMaterialUse_PartsOf();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.MaterialUse#getMoisture <em>Moisture</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Moisture</em>'.
+	 * @see org.flexwright.model.MaterialUse#getMoisture()
+	 * @see #getMaterialUse()
+	 * @generated
+	 */
+	EAttribute getMaterialUse_Moisture();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.MaterialUse#getDried <em>Dried</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Dried</em>'.
+	 * @see org.flexwright.model.MaterialUse#getDried()
+	 * @see #getMaterialUse()
+	 * @generated
+	 */
+	EAttribute getMaterialUse_Dried();
+
+	/**
+	 * Returns the meta object for the reference '{@link org.flexwright.model.MaterialUse#getPremix <em>Premix</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Premix</em>'.
+	 * @see org.flexwright.model.MaterialUse#getPremix()
+	 * @see #getMaterialUse()
+	 * @generated
+	 */
+	EReference getMaterialUse_Premix();
 
 	/**
 	 * Returns the meta object for class '{@link org.flexwright.model.Weighing <em>Weighing</em>}'.
@@ -5851,6 +7095,50 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getRecipe_Plan();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Recipe#getMaterials <em>Materials</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Materials</em>'.
+	 * @see org.flexwright.model.Recipe#getMaterials()
+	 * @see #getRecipe()
+	 * @generated
+	 */
+	EReference getRecipe_Materials();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link org.flexwright.model.Recipe#getAsMade <em>As Made</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>As Made</em>'.
+	 * @see org.flexwright.model.Recipe#getAsMade()
+	 * @see #getRecipe()
+	 * @generated
+	 */
+	EReference getRecipe_AsMade();
+
+	/**
+	 * Returns the meta object for the reference '{@link org.flexwright.model.Recipe#getTargets <em>Targets</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Targets</em>'.
+	 * @see org.flexwright.model.Recipe#getTargets()
+	 * @see #getRecipe()
+	 * @generated
+	 */
+	EReference getRecipe_Targets();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Recipe#getChanges <em>Changes</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Changes</em>'.
+	 * @see org.flexwright.model.Recipe#getChanges()
+	 * @see #getRecipe()
+	 * @generated
+	 */
+	EAttribute getRecipe_Changes();
 
 	/**
 	 * Returns the meta object for class '{@link org.flexwright.model.Acknowledgement <em>Acknowledgement</em>}'.
@@ -6277,6 +7565,593 @@ public interface ModelPackage extends EPackage {
 	EAttribute getRunResult_Source();
 
 	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.BenchNote <em>Bench Note</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Bench Note</em>'.
+	 * @see org.flexwright.model.BenchNote
+	 * @generated
+	 */
+	EClass getBenchNote();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.BenchNote#getKind <em>Kind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Kind</em>'.
+	 * @see org.flexwright.model.BenchNote#getKind()
+	 * @see #getBenchNote()
+	 * @generated
+	 */
+	EAttribute getBenchNote_Kind();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.BenchNote#getAt <em>At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>At</em>'.
+	 * @see org.flexwright.model.BenchNote#getAt()
+	 * @see #getBenchNote()
+	 * @generated
+	 */
+	EAttribute getBenchNote_At();
+
+	/**
+	 * Returns the meta object for the reference '{@link org.flexwright.model.BenchNote#getStep <em>Step</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Step</em>'.
+	 * @see org.flexwright.model.BenchNote#getStep()
+	 * @see #getBenchNote()
+	 * @generated
+	 */
+	EReference getBenchNote_Step();
+
+	/**
+	 * Returns the meta object for the reference '{@link org.flexwright.model.BenchNote#getAttachment <em>Attachment</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Attachment</em>'.
+	 * @see org.flexwright.model.BenchNote#getAttachment()
+	 * @see #getBenchNote()
+	 * @generated
+	 */
+	EReference getBenchNote_Attachment();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.BenchNote#getSortedAt <em>Sorted At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Sorted At</em>'.
+	 * @see org.flexwright.model.BenchNote#getSortedAt()
+	 * @see #getBenchNote()
+	 * @generated
+	 */
+	EAttribute getBenchNote_SortedAt();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.BenchNote#getSortedAs <em>Sorted As</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Sorted As</em>'.
+	 * @see org.flexwright.model.BenchNote#getSortedAs()
+	 * @see #getBenchNote()
+	 * @generated
+	 */
+	EAttribute getBenchNote_SortedAs();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.Decision <em>Decision</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Decision</em>'.
+	 * @see org.flexwright.model.Decision
+	 * @generated
+	 */
+	EClass getDecision();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Decision#getWord <em>Word</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Word</em>'.
+	 * @see org.flexwright.model.Decision#getWord()
+	 * @see #getDecision()
+	 * @generated
+	 */
+	EAttribute getDecision_Word();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Decision#getAt <em>At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>At</em>'.
+	 * @see org.flexwright.model.Decision#getAt()
+	 * @see #getDecision()
+	 * @generated
+	 */
+	EAttribute getDecision_At();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Decision#getWho <em>Who</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Who</em>'.
+	 * @see org.flexwright.model.Decision#getWho()
+	 * @see #getDecision()
+	 * @generated
+	 */
+	EAttribute getDecision_Who();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Decision#getReason <em>Reason</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Reason</em>'.
+	 * @see org.flexwright.model.Decision#getReason()
+	 * @see #getDecision()
+	 * @generated
+	 */
+	EAttribute getDecision_Reason();
+
+	/**
+	 * Returns the meta object for the attribute list '{@link org.flexwright.model.Decision#getOpen <em>Open</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute list '<em>Open</em>'.
+	 * @see org.flexwright.model.Decision#getOpen()
+	 * @see #getDecision()
+	 * @generated
+	 */
+	EAttribute getDecision_Open();
+
+	/**
+	 * Returns the meta object for the reference '{@link org.flexwright.model.Decision#getStep <em>Step</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Step</em>'.
+	 * @see org.flexwright.model.Decision#getStep()
+	 * @see #getDecision()
+	 * @generated
+	 */
+	EReference getDecision_Step();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.Mould <em>Mould</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Mould</em>'.
+	 * @see org.flexwright.model.Mould
+	 * @generated
+	 */
+	EClass getMould();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Mould#getCode <em>Code</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Code</em>'.
+	 * @see org.flexwright.model.Mould#getCode()
+	 * @see #getMould()
+	 * @generated
+	 */
+	EAttribute getMould_Code();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Mould#getName <em>Name</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Name</em>'.
+	 * @see org.flexwright.model.Mould#getName()
+	 * @see #getMould()
+	 * @generated
+	 */
+	EAttribute getMould_Name();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Mould#getMaterial <em>Material</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Material</em>'.
+	 * @see org.flexwright.model.Mould#getMaterial()
+	 * @see #getMould()
+	 * @generated
+	 */
+	EAttribute getMould_Material();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Mould#getMadeOn <em>Made On</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Made On</em>'.
+	 * @see org.flexwright.model.Mould#getMadeOn()
+	 * @see #getMould()
+	 * @generated
+	 */
+	EAttribute getMould_MadeOn();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Mould#getCavities <em>Cavities</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Cavities</em>'.
+	 * @see org.flexwright.model.Mould#getCavities()
+	 * @see #getMould()
+	 * @generated
+	 */
+	EAttribute getMould_Cavities();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Mould#getCastsBefore <em>Casts Before</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Casts Before</em>'.
+	 * @see org.flexwright.model.Mould#getCastsBefore()
+	 * @see #getMould()
+	 * @generated
+	 */
+	EAttribute getMould_CastsBefore();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Mould#getCastsLimit <em>Casts Limit</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Casts Limit</em>'.
+	 * @see org.flexwright.model.Mould#getCastsLimit()
+	 * @see #getMould()
+	 * @generated
+	 */
+	EAttribute getMould_CastsLimit();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Mould#getTurnMinutes <em>Turn Minutes</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Turn Minutes</em>'.
+	 * @see org.flexwright.model.Mould#getTurnMinutes()
+	 * @see #getMould()
+	 * @generated
+	 */
+	EAttribute getMould_TurnMinutes();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Mould#getPrice <em>Price</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Price</em>'.
+	 * @see org.flexwright.model.Mould#getPrice()
+	 * @see #getMould()
+	 * @generated
+	 */
+	EAttribute getMould_Price();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Mould#getCasts <em>Casts</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Casts</em>'.
+	 * @see org.flexwright.model.Mould#getCasts()
+	 * @see #getMould()
+	 * @generated
+	 */
+	EReference getMould_Casts();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.MouldCast <em>Mould Cast</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Mould Cast</em>'.
+	 * @see org.flexwright.model.MouldCast
+	 * @generated
+	 */
+	EClass getMouldCast();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.MouldCast#getAt <em>At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>At</em>'.
+	 * @see org.flexwright.model.MouldCast#getAt()
+	 * @see #getMouldCast()
+	 * @generated
+	 */
+	EAttribute getMouldCast_At();
+
+	/**
+	 * Returns the meta object for the reference '{@link org.flexwright.model.MouldCast#getTrial <em>Trial</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Trial</em>'.
+	 * @see org.flexwright.model.MouldCast#getTrial()
+	 * @see #getMouldCast()
+	 * @generated
+	 */
+	EReference getMouldCast_Trial();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.MouldCast#getRelease <em>Release</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Release</em>'.
+	 * @see org.flexwright.model.MouldCast#getRelease()
+	 * @see #getMouldCast()
+	 * @generated
+	 */
+	EAttribute getMouldCast_Release();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.MouldCast#getReleasedWell <em>Released Well</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Released Well</em>'.
+	 * @see org.flexwright.model.MouldCast#getReleasedWell()
+	 * @see #getMouldCast()
+	 * @generated
+	 */
+	EAttribute getMouldCast_ReleasedWell();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.MouldCast#getParts <em>Parts</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Parts</em>'.
+	 * @see org.flexwright.model.MouldCast#getParts()
+	 * @see #getMouldCast()
+	 * @generated
+	 */
+	EAttribute getMouldCast_Parts();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.Premix <em>Premix</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Premix</em>'.
+	 * @see org.flexwright.model.Premix
+	 * @generated
+	 */
+	EClass getPremix();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Premix#getCode <em>Code</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Code</em>'.
+	 * @see org.flexwright.model.Premix#getCode()
+	 * @see #getPremix()
+	 * @generated
+	 */
+	EAttribute getPremix_Code();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Premix#getTitle <em>Title</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Title</em>'.
+	 * @see org.flexwright.model.Premix#getTitle()
+	 * @see #getPremix()
+	 * @generated
+	 */
+	EAttribute getPremix_Title();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Premix#getMadeAt <em>Made At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Made At</em>'.
+	 * @see org.flexwright.model.Premix#getMadeAt()
+	 * @see #getPremix()
+	 * @generated
+	 */
+	EAttribute getPremix_MadeAt();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Premix#getRestedHours <em>Rested Hours</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Rested Hours</em>'.
+	 * @see org.flexwright.model.Premix#getRestedHours()
+	 * @see #getPremix()
+	 * @generated
+	 */
+	EAttribute getPremix_RestedHours();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Premix#getDriedC <em>Dried C</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Dried C</em>'.
+	 * @see org.flexwright.model.Premix#getDriedC()
+	 * @see #getPremix()
+	 * @generated
+	 */
+	EAttribute getPremix_DriedC();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Premix#getDriedHours <em>Dried Hours</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Dried Hours</em>'.
+	 * @see org.flexwright.model.Premix#getDriedHours()
+	 * @see #getPremix()
+	 * @generated
+	 */
+	EAttribute getPremix_DriedHours();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Premix#getIngredients <em>Ingredients</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Ingredients</em>'.
+	 * @see org.flexwright.model.Premix#getIngredients()
+	 * @see #getPremix()
+	 * @generated
+	 */
+	EReference getPremix_Ingredients();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.Batch <em>Batch</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Batch</em>'.
+	 * @see org.flexwright.model.Batch
+	 * @generated
+	 */
+	EClass getBatch();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Batch#getCode <em>Code</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Code</em>'.
+	 * @see org.flexwright.model.Batch#getCode()
+	 * @see #getBatch()
+	 * @generated
+	 */
+	EAttribute getBatch_Code();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Batch#getTitle <em>Title</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Title</em>'.
+	 * @see org.flexwright.model.Batch#getTitle()
+	 * @see #getBatch()
+	 * @generated
+	 */
+	EAttribute getBatch_Title();
+
+	/**
+	 * Returns the meta object for the reference '{@link org.flexwright.model.Batch#getRecipe <em>Recipe</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Recipe</em>'.
+	 * @see org.flexwright.model.Batch#getRecipe()
+	 * @see #getBatch()
+	 * @generated
+	 */
+	EReference getBatch_Recipe();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Batch#getWanted <em>Wanted</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Wanted</em>'.
+	 * @see org.flexwright.model.Batch#getWanted()
+	 * @see #getBatch()
+	 * @generated
+	 */
+	EAttribute getBatch_Wanted();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Batch#getSpares <em>Spares</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Spares</em>'.
+	 * @see org.flexwright.model.Batch#getSpares()
+	 * @see #getBatch()
+	 * @generated
+	 */
+	EAttribute getBatch_Spares();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Batch#getCreatedAt <em>Created At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Created At</em>'.
+	 * @see org.flexwright.model.Batch#getCreatedAt()
+	 * @see #getBatch()
+	 * @generated
+	 */
+	EAttribute getBatch_CreatedAt();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Batch#getNeededBy <em>Needed By</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Needed By</em>'.
+	 * @see org.flexwright.model.Batch#getNeededBy()
+	 * @see #getBatch()
+	 * @generated
+	 */
+	EAttribute getBatch_NeededBy();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Batch#getClosedAt <em>Closed At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Closed At</em>'.
+	 * @see org.flexwright.model.Batch#getClosedAt()
+	 * @see #getBatch()
+	 * @generated
+	 */
+	EAttribute getBatch_ClosedAt();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Batch#getRejectLimit <em>Reject Limit</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Reject Limit</em>'.
+	 * @see org.flexwright.model.Batch#getRejectLimit()
+	 * @see #getBatch()
+	 * @generated
+	 */
+	EAttribute getBatch_RejectLimit();
+
+	/**
+	 * Returns the meta object for the reference list '{@link org.flexwright.model.Batch#getPots <em>Pots</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference list '<em>Pots</em>'.
+	 * @see org.flexwright.model.Batch#getPots()
+	 * @see #getBatch()
+	 * @generated
+	 */
+	EReference getBatch_Pots();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.SavedSearch <em>Saved Search</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Saved Search</em>'.
+	 * @see org.flexwright.model.SavedSearch
+	 * @generated
+	 */
+	EClass getSavedSearch();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.SavedSearch#getName <em>Name</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Name</em>'.
+	 * @see org.flexwright.model.SavedSearch#getName()
+	 * @see #getSavedSearch()
+	 * @generated
+	 */
+	EAttribute getSavedSearch_Name();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.SavedSearch#getQuery <em>Query</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Query</em>'.
+	 * @see org.flexwright.model.SavedSearch#getQuery()
+	 * @see #getSavedSearch()
+	 * @generated
+	 */
+	EAttribute getSavedSearch_Query();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.SavedSearch#getSavedAt <em>Saved At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Saved At</em>'.
+	 * @see org.flexwright.model.SavedSearch#getSavedAt()
+	 * @see #getSavedSearch()
+	 * @generated
+	 */
+	EAttribute getSavedSearch_SavedAt();
+
+	/**
 	 * Returns the meta object for enum '{@link org.flexwright.model.Origin <em>Origin</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -6375,6 +8250,46 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EEnum getPartRole();
+
+	/**
+	 * Returns the meta object for enum '{@link org.flexwright.model.AmountBasis <em>Amount Basis</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Amount Basis</em>'.
+	 * @see org.flexwright.model.AmountBasis
+	 * @generated
+	 */
+	EEnum getAmountBasis();
+
+	/**
+	 * Returns the meta object for enum '{@link org.flexwright.model.PartsOf <em>Parts Of</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Parts Of</em>'.
+	 * @see org.flexwright.model.PartsOf
+	 * @generated
+	 */
+	EEnum getPartsOf();
+
+	/**
+	 * Returns the meta object for enum '{@link org.flexwright.model.GateWord <em>Gate Word</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Gate Word</em>'.
+	 * @see org.flexwright.model.GateWord
+	 * @generated
+	 */
+	EEnum getGateWord();
+
+	/**
+	 * Returns the meta object for enum '{@link org.flexwright.model.NoteKind <em>Note Kind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Note Kind</em>'.
+	 * @see org.flexwright.model.NoteKind
+	 * @generated
+	 */
+	EEnum getNoteKind();
 
 	/**
 	 * Returns the meta object for data type '{@link java.time.Instant <em>Instant</em>}'.
@@ -6708,6 +8623,54 @@ public interface ModelPackage extends EPackage {
 		EReference PROJECT__PLUGINS = eINSTANCE.getProject_Plugins();
 
 		/**
+		 * The meta object literal for the '<em><b>Moulds</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PROJECT__MOULDS = eINSTANCE.getProject_Moulds();
+
+		/**
+		 * The meta object literal for the '<em><b>Premixes</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PROJECT__PREMIXES = eINSTANCE.getProject_Premixes();
+
+		/**
+		 * The meta object literal for the '<em><b>Batches</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PROJECT__BATCHES = eINSTANCE.getProject_Batches();
+
+		/**
+		 * The meta object literal for the '<em><b>Searches</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PROJECT__SEARCHES = eINSTANCE.getProject_Searches();
+
+		/**
+		 * The meta object literal for the '<em><b>Hourly Rate</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROJECT__HOURLY_RATE = eINSTANCE.getProject_HourlyRate();
+
+		/**
+		 * The meta object literal for the '<em><b>Cup Price</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROJECT__CUP_PRICE = eINSTANCE.getProject_CupPrice();
+
+		/**
 		 * The meta object literal for the '{@link org.flexwright.model.impl.PluginUseImpl <em>Plugin Use</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -7022,6 +8985,14 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EReference MATERIAL_GRADE__LOTS = eINSTANCE.getMaterialGrade_Lots();
+
+		/**
+		 * The meta object literal for the '<em><b>Pack Size</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MATERIAL_GRADE__PACK_SIZE = eINSTANCE.getMaterialGrade_PackSize();
 
 		/**
 		 * The meta object literal for the '{@link org.flexwright.model.impl.MaterialValueImpl <em>Material Value</em>}' class.
@@ -7702,6 +9673,46 @@ public interface ModelPackage extends EPackage {
 		EReference TRIAL__ATTACHMENTS = eINSTANCE.getTrial_Attachments();
 
 		/**
+		 * The meta object literal for the '<em><b>Contact At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute TRIAL__CONTACT_AT = eINSTANCE.getTrial_ContactAt();
+
+		/**
+		 * The meta object literal for the '<em><b>Cup Label</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute TRIAL__CUP_LABEL = eINSTANCE.getTrial_CupLabel();
+
+		/**
+		 * The meta object literal for the '<em><b>Mould</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference TRIAL__MOULD = eINSTANCE.getTrial_Mould();
+
+		/**
+		 * The meta object literal for the '<em><b>Notes</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference TRIAL__NOTES = eINSTANCE.getTrial_Notes();
+
+		/**
+		 * The meta object literal for the '<em><b>Decisions</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference TRIAL__DECISIONS = eINSTANCE.getTrial_Decisions();
+
+		/**
 		 * The meta object literal for the '{@link org.flexwright.model.impl.StepImpl <em>Step</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -7872,6 +9883,54 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EReference MATERIAL_USE__WEIGHINGS = eINSTANCE.getMaterialUse_Weighings();
+
+		/**
+		 * The meta object literal for the '<em><b>Parts</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MATERIAL_USE__PARTS = eINSTANCE.getMaterialUse_Parts();
+
+		/**
+		 * The meta object literal for the '<em><b>Parts By</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MATERIAL_USE__PARTS_BY = eINSTANCE.getMaterialUse_PartsBy();
+
+		/**
+		 * The meta object literal for the '<em><b>Parts Of</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MATERIAL_USE__PARTS_OF = eINSTANCE.getMaterialUse_PartsOf();
+
+		/**
+		 * The meta object literal for the '<em><b>Moisture</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MATERIAL_USE__MOISTURE = eINSTANCE.getMaterialUse_Moisture();
+
+		/**
+		 * The meta object literal for the '<em><b>Dried</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MATERIAL_USE__DRIED = eINSTANCE.getMaterialUse_Dried();
+
+		/**
+		 * The meta object literal for the '<em><b>Premix</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference MATERIAL_USE__PREMIX = eINSTANCE.getMaterialUse_Premix();
 
 		/**
 		 * The meta object literal for the '{@link org.flexwright.model.impl.WeighingImpl <em>Weighing</em>}' class.
@@ -8054,6 +10113,38 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EReference RECIPE__PLAN = eINSTANCE.getRecipe_Plan();
+
+		/**
+		 * The meta object literal for the '<em><b>Materials</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference RECIPE__MATERIALS = eINSTANCE.getRecipe_Materials();
+
+		/**
+		 * The meta object literal for the '<em><b>As Made</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference RECIPE__AS_MADE = eINSTANCE.getRecipe_AsMade();
+
+		/**
+		 * The meta object literal for the '<em><b>Targets</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference RECIPE__TARGETS = eINSTANCE.getRecipe_Targets();
+
+		/**
+		 * The meta object literal for the '<em><b>Changes</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RECIPE__CHANGES = eINSTANCE.getRecipe_Changes();
 
 		/**
 		 * The meta object literal for the '{@link org.flexwright.model.impl.AcknowledgementImpl <em>Acknowledgement</em>}' class.
@@ -8378,6 +10469,452 @@ public interface ModelPackage extends EPackage {
 		EAttribute RUN_RESULT__SOURCE = eINSTANCE.getRunResult_Source();
 
 		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.BenchNoteImpl <em>Bench Note</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.BenchNoteImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getBenchNote()
+		 * @generated
+		 */
+		EClass BENCH_NOTE = eINSTANCE.getBenchNote();
+
+		/**
+		 * The meta object literal for the '<em><b>Kind</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BENCH_NOTE__KIND = eINSTANCE.getBenchNote_Kind();
+
+		/**
+		 * The meta object literal for the '<em><b>At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BENCH_NOTE__AT = eINSTANCE.getBenchNote_At();
+
+		/**
+		 * The meta object literal for the '<em><b>Step</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference BENCH_NOTE__STEP = eINSTANCE.getBenchNote_Step();
+
+		/**
+		 * The meta object literal for the '<em><b>Attachment</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference BENCH_NOTE__ATTACHMENT = eINSTANCE.getBenchNote_Attachment();
+
+		/**
+		 * The meta object literal for the '<em><b>Sorted At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BENCH_NOTE__SORTED_AT = eINSTANCE.getBenchNote_SortedAt();
+
+		/**
+		 * The meta object literal for the '<em><b>Sorted As</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BENCH_NOTE__SORTED_AS = eINSTANCE.getBenchNote_SortedAs();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.DecisionImpl <em>Decision</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.DecisionImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getDecision()
+		 * @generated
+		 */
+		EClass DECISION = eINSTANCE.getDecision();
+
+		/**
+		 * The meta object literal for the '<em><b>Word</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute DECISION__WORD = eINSTANCE.getDecision_Word();
+
+		/**
+		 * The meta object literal for the '<em><b>At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute DECISION__AT = eINSTANCE.getDecision_At();
+
+		/**
+		 * The meta object literal for the '<em><b>Who</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute DECISION__WHO = eINSTANCE.getDecision_Who();
+
+		/**
+		 * The meta object literal for the '<em><b>Reason</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute DECISION__REASON = eINSTANCE.getDecision_Reason();
+
+		/**
+		 * The meta object literal for the '<em><b>Open</b></em>' attribute list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute DECISION__OPEN = eINSTANCE.getDecision_Open();
+
+		/**
+		 * The meta object literal for the '<em><b>Step</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference DECISION__STEP = eINSTANCE.getDecision_Step();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.MouldImpl <em>Mould</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.MouldImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getMould()
+		 * @generated
+		 */
+		EClass MOULD = eINSTANCE.getMould();
+
+		/**
+		 * The meta object literal for the '<em><b>Code</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MOULD__CODE = eINSTANCE.getMould_Code();
+
+		/**
+		 * The meta object literal for the '<em><b>Name</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MOULD__NAME = eINSTANCE.getMould_Name();
+
+		/**
+		 * The meta object literal for the '<em><b>Material</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MOULD__MATERIAL = eINSTANCE.getMould_Material();
+
+		/**
+		 * The meta object literal for the '<em><b>Made On</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MOULD__MADE_ON = eINSTANCE.getMould_MadeOn();
+
+		/**
+		 * The meta object literal for the '<em><b>Cavities</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MOULD__CAVITIES = eINSTANCE.getMould_Cavities();
+
+		/**
+		 * The meta object literal for the '<em><b>Casts Before</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MOULD__CASTS_BEFORE = eINSTANCE.getMould_CastsBefore();
+
+		/**
+		 * The meta object literal for the '<em><b>Casts Limit</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MOULD__CASTS_LIMIT = eINSTANCE.getMould_CastsLimit();
+
+		/**
+		 * The meta object literal for the '<em><b>Turn Minutes</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MOULD__TURN_MINUTES = eINSTANCE.getMould_TurnMinutes();
+
+		/**
+		 * The meta object literal for the '<em><b>Price</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MOULD__PRICE = eINSTANCE.getMould_Price();
+
+		/**
+		 * The meta object literal for the '<em><b>Casts</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference MOULD__CASTS = eINSTANCE.getMould_Casts();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.MouldCastImpl <em>Mould Cast</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.MouldCastImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getMouldCast()
+		 * @generated
+		 */
+		EClass MOULD_CAST = eINSTANCE.getMouldCast();
+
+		/**
+		 * The meta object literal for the '<em><b>At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MOULD_CAST__AT = eINSTANCE.getMouldCast_At();
+
+		/**
+		 * The meta object literal for the '<em><b>Trial</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference MOULD_CAST__TRIAL = eINSTANCE.getMouldCast_Trial();
+
+		/**
+		 * The meta object literal for the '<em><b>Release</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MOULD_CAST__RELEASE = eINSTANCE.getMouldCast_Release();
+
+		/**
+		 * The meta object literal for the '<em><b>Released Well</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MOULD_CAST__RELEASED_WELL = eINSTANCE.getMouldCast_ReleasedWell();
+
+		/**
+		 * The meta object literal for the '<em><b>Parts</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MOULD_CAST__PARTS = eINSTANCE.getMouldCast_Parts();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.PremixImpl <em>Premix</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.PremixImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getPremix()
+		 * @generated
+		 */
+		EClass PREMIX = eINSTANCE.getPremix();
+
+		/**
+		 * The meta object literal for the '<em><b>Code</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PREMIX__CODE = eINSTANCE.getPremix_Code();
+
+		/**
+		 * The meta object literal for the '<em><b>Title</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PREMIX__TITLE = eINSTANCE.getPremix_Title();
+
+		/**
+		 * The meta object literal for the '<em><b>Made At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PREMIX__MADE_AT = eINSTANCE.getPremix_MadeAt();
+
+		/**
+		 * The meta object literal for the '<em><b>Rested Hours</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PREMIX__RESTED_HOURS = eINSTANCE.getPremix_RestedHours();
+
+		/**
+		 * The meta object literal for the '<em><b>Dried C</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PREMIX__DRIED_C = eINSTANCE.getPremix_DriedC();
+
+		/**
+		 * The meta object literal for the '<em><b>Dried Hours</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PREMIX__DRIED_HOURS = eINSTANCE.getPremix_DriedHours();
+
+		/**
+		 * The meta object literal for the '<em><b>Ingredients</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PREMIX__INGREDIENTS = eINSTANCE.getPremix_Ingredients();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.BatchImpl <em>Batch</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.BatchImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getBatch()
+		 * @generated
+		 */
+		EClass BATCH = eINSTANCE.getBatch();
+
+		/**
+		 * The meta object literal for the '<em><b>Code</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BATCH__CODE = eINSTANCE.getBatch_Code();
+
+		/**
+		 * The meta object literal for the '<em><b>Title</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BATCH__TITLE = eINSTANCE.getBatch_Title();
+
+		/**
+		 * The meta object literal for the '<em><b>Recipe</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference BATCH__RECIPE = eINSTANCE.getBatch_Recipe();
+
+		/**
+		 * The meta object literal for the '<em><b>Wanted</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BATCH__WANTED = eINSTANCE.getBatch_Wanted();
+
+		/**
+		 * The meta object literal for the '<em><b>Spares</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BATCH__SPARES = eINSTANCE.getBatch_Spares();
+
+		/**
+		 * The meta object literal for the '<em><b>Created At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BATCH__CREATED_AT = eINSTANCE.getBatch_CreatedAt();
+
+		/**
+		 * The meta object literal for the '<em><b>Needed By</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BATCH__NEEDED_BY = eINSTANCE.getBatch_NeededBy();
+
+		/**
+		 * The meta object literal for the '<em><b>Closed At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BATCH__CLOSED_AT = eINSTANCE.getBatch_ClosedAt();
+
+		/**
+		 * The meta object literal for the '<em><b>Reject Limit</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BATCH__REJECT_LIMIT = eINSTANCE.getBatch_RejectLimit();
+
+		/**
+		 * The meta object literal for the '<em><b>Pots</b></em>' reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference BATCH__POTS = eINSTANCE.getBatch_Pots();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.SavedSearchImpl <em>Saved Search</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.SavedSearchImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getSavedSearch()
+		 * @generated
+		 */
+		EClass SAVED_SEARCH = eINSTANCE.getSavedSearch();
+
+		/**
+		 * The meta object literal for the '<em><b>Name</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SAVED_SEARCH__NAME = eINSTANCE.getSavedSearch_Name();
+
+		/**
+		 * The meta object literal for the '<em><b>Query</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SAVED_SEARCH__QUERY = eINSTANCE.getSavedSearch_Query();
+
+		/**
+		 * The meta object literal for the '<em><b>Saved At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SAVED_SEARCH__SAVED_AT = eINSTANCE.getSavedSearch_SavedAt();
+
+		/**
 		 * The meta object literal for the '{@link org.flexwright.model.Origin <em>Origin</em>}' enum.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -8476,6 +11013,46 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EEnum PART_ROLE = eINSTANCE.getPartRole();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.AmountBasis <em>Amount Basis</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.AmountBasis
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getAmountBasis()
+		 * @generated
+		 */
+		EEnum AMOUNT_BASIS = eINSTANCE.getAmountBasis();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.PartsOf <em>Parts Of</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.PartsOf
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getPartsOf()
+		 * @generated
+		 */
+		EEnum PARTS_OF = eINSTANCE.getPartsOf();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.GateWord <em>Gate Word</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.GateWord
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getGateWord()
+		 * @generated
+		 */
+		EEnum GATE_WORD = eINSTANCE.getGateWord();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.NoteKind <em>Note Kind</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.NoteKind
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getNoteKind()
+		 * @generated
+		 */
+		EEnum NOTE_KIND = eINSTANCE.getNoteKind();
 
 		/**
 		 * The meta object literal for the '<em>Instant</em>' data type.

@@ -139,7 +139,27 @@ public enum PartRole implements Enumerator {
 	 * @generated
 	 * @ordered
 	 */
-	OTHER(11, "OTHER", "other");
+	OTHER(11, "OTHER", "other"),
+
+	/**
+	 * The '<em><b>PREMIX</b></em>' literal object.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #PREMIX_VALUE
+	 * @generated
+	 * @ordered
+	 */
+	PREMIX(12, "PREMIX", "premix"),
+
+	/**
+	 * The '<em><b>POLYOL</b></em>' literal object.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #POLYOL_VALUE
+	 * @generated
+	 * @ordered
+	 */
+	POLYOL(13, "POLYOL", "polyol");
 
 	/**
 	 * The '<em><b>COMPONENT A</b></em>' literal value.
@@ -274,6 +294,28 @@ public enum PartRole implements Enumerator {
 	public static final int OTHER_VALUE = 11;
 
 	/**
+	 * The '<em><b>PREMIX</b></em>' literal value.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #PREMIX
+	 * @model literal="premix"
+	 * @generated
+	 * @ordered
+	 */
+	public static final int PREMIX_VALUE = 12;
+
+	/**
+	 * The '<em><b>POLYOL</b></em>' literal value.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #POLYOL
+	 * @model literal="polyol"
+	 * @generated
+	 * @ordered
+	 */
+	public static final int POLYOL_VALUE = 13;
+
+	/**
 	 * An array of all the '<em><b>Part Role</b></em>' enumerators.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -293,6 +335,8 @@ public enum PartRole implements Enumerator {
 			RELEASE,
 			WASH,
 			OTHER,
+			PREMIX,
+			POLYOL,
 		};
 
 	/**
@@ -361,6 +405,8 @@ public enum PartRole implements Enumerator {
 			case RELEASE_VALUE: return RELEASE;
 			case WASH_VALUE: return WASH;
 			case OTHER_VALUE: return OTHER;
+			case PREMIX_VALUE: return PREMIX;
+			case POLYOL_VALUE: return POLYOL;
 		}
 		return null;
 	}

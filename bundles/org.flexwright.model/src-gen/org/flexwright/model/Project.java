@@ -39,6 +39,12 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link org.flexwright.model.Project#getAcknowledgements <em>Acknowledgements</em>}</li>
  *   <li>{@link org.flexwright.model.Project#getOverrides <em>Overrides</em>}</li>
  *   <li>{@link org.flexwright.model.Project#getPlugins <em>Plugins</em>}</li>
+ *   <li>{@link org.flexwright.model.Project#getMoulds <em>Moulds</em>}</li>
+ *   <li>{@link org.flexwright.model.Project#getPremixes <em>Premixes</em>}</li>
+ *   <li>{@link org.flexwright.model.Project#getBatches <em>Batches</em>}</li>
+ *   <li>{@link org.flexwright.model.Project#getSearches <em>Searches</em>}</li>
+ *   <li>{@link org.flexwright.model.Project#getHourlyRate <em>Hourly Rate</em>}</li>
+ *   <li>{@link org.flexwright.model.Project#getCupPrice <em>Cup Price</em>}</li>
  * </ul>
  *
  * @see org.flexwright.model.ModelPackage#getProject()
@@ -376,5 +382,103 @@ public interface Project extends Entry {
 	 * @generated
 	 */
 	EList<PluginUse> getPlugins();
+
+	/**
+	 * Returns the value of the '<em><b>Moulds</b></em>' containment reference list.
+	 * The list contents are of type {@link org.flexwright.model.Mould}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Moulds</em>' containment reference list.
+	 * @see org.flexwright.model.ModelPackage#getProject_Moulds()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<Mould> getMoulds();
+
+	/**
+	 * Returns the value of the '<em><b>Premixes</b></em>' containment reference list.
+	 * The list contents are of type {@link org.flexwright.model.Premix}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Premixes</em>' containment reference list.
+	 * @see org.flexwright.model.ModelPackage#getProject_Premixes()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<Premix> getPremixes();
+
+	/**
+	 * Returns the value of the '<em><b>Batches</b></em>' containment reference list.
+	 * The list contents are of type {@link org.flexwright.model.Batch}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Batches</em>' containment reference list.
+	 * @see org.flexwright.model.ModelPackage#getProject_Batches()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<Batch> getBatches();
+
+	/**
+	 * Returns the value of the '<em><b>Searches</b></em>' containment reference list.
+	 * The list contents are of type {@link org.flexwright.model.SavedSearch}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Searches</em>' containment reference list.
+	 * @see org.flexwright.model.ModelPackage#getProject_Searches()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<SavedSearch> getSearches();
+
+	/**
+	 * Returns the value of the '<em><b>Hourly Rate</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * What an hour at the bench counts, for the cost of a part.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Hourly Rate</em>' attribute.
+	 * @see #setHourlyRate(Double)
+	 * @see org.flexwright.model.ModelPackage#getProject_HourlyRate()
+	 * @model annotation="urn:flexwright:field kind='MONEY' unit='EUR' min='0' max='100000' label='An hour of work' help='What an hour at the bench counts, for the cost of a part.'"
+	 * @generated
+	 */
+	Double getHourlyRate();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.Project#getHourlyRate <em>Hourly Rate</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Hourly Rate</em>' attribute.
+	 * @see #getHourlyRate()
+	 * @generated
+	 */
+	void setHourlyRate(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Cup Price</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * What is thrown away with each pot: cup, stirrer, gloves.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Cup Price</em>' attribute.
+	 * @see #setCupPrice(Double)
+	 * @see org.flexwright.model.ModelPackage#getProject_CupPrice()
+	 * @model annotation="urn:flexwright:field kind='MONEY' unit='EUR' min='0' max='100000' label='Cups and sticks, a pot' help='What is thrown away with each pot: cup, stirrer, gloves.'"
+	 * @generated
+	 */
+	Double getCupPrice();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.Project#getCupPrice <em>Cup Price</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Cup Price</em>' attribute.
+	 * @see #getCupPrice()
+	 * @generated
+	 */
+	void setCupPrice(Double value);
 
 } // Project

@@ -4,6 +4,8 @@ package org.flexwright.model;
 
 import java.time.Instant;
 
+import org.eclipse.emf.common.util.EList;
+
 /**
  * <!-- begin-user-doc -->
  * A representation of the model object '<em><b>Recipe</b></em>'.
@@ -24,6 +26,10 @@ import java.time.Instant;
  *   <li>{@link org.flexwright.model.Recipe#getLimits <em>Limits</em>}</li>
  *   <li>{@link org.flexwright.model.Recipe#getFrom <em>From</em>}</li>
  *   <li>{@link org.flexwright.model.Recipe#getPlan <em>Plan</em>}</li>
+ *   <li>{@link org.flexwright.model.Recipe#getMaterials <em>Materials</em>}</li>
+ *   <li>{@link org.flexwright.model.Recipe#getAsMade <em>As Made</em>}</li>
+ *   <li>{@link org.flexwright.model.Recipe#getTargets <em>Targets</em>}</li>
+ *   <li>{@link org.flexwright.model.Recipe#getChanges <em>Changes</em>}</li>
  * </ul>
  *
  * @see org.flexwright.model.ModelPackage#getRecipe()
@@ -184,5 +190,95 @@ public interface Recipe extends Entry {
 	 * @generated
 	 */
 	void setPlan(Trial value);
+
+	/**
+	 * Returns the value of the '<em><b>Materials</b></em>' containment reference list.
+	 * The list contents are of type {@link org.flexwright.model.MaterialGrade}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * The materials as they were known when the recipe was frozen: copies, so that an old print stays as it was.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Materials</em>' containment reference list.
+	 * @see org.flexwright.model.ModelPackage#getRecipe_Materials()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<MaterialGrade> getMaterials();
+
+	/**
+	 * Returns the value of the '<em><b>As Made</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * What was done and weighed in the trial it comes from: a copy.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>As Made</em>' containment reference.
+	 * @see #setAsMade(Trial)
+	 * @see org.flexwright.model.ModelPackage#getRecipe_AsMade()
+	 * @model containment="true"
+	 * @generated
+	 */
+	Trial getAsMade();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.Recipe#getAsMade <em>As Made</em>}' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>As Made</em>' containment reference.
+	 * @see #getAsMade()
+	 * @generated
+	 */
+	void setAsMade(Trial value);
+
+	/**
+	 * Returns the value of the '<em><b>Targets</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * The frozen target sheet it met.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Targets</em>' reference.
+	 * @see #setTargets(TargetSheet)
+	 * @see org.flexwright.model.ModelPackage#getRecipe_Targets()
+	 * @model
+	 * @generated
+	 */
+	TargetSheet getTargets();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.Recipe#getTargets <em>Targets</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Targets</em>' reference.
+	 * @see #getTargets()
+	 * @generated
+	 */
+	void setTargets(TargetSheet value);
+
+	/**
+	 * Returns the value of the '<em><b>Changes</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Difference from the version before, in words.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Changes</em>' attribute.
+	 * @see #setChanges(String)
+	 * @see org.flexwright.model.ModelPackage#getRecipe_Changes()
+	 * @model annotation="urn:flexwright:field label='What changed' help='Difference from the version before, in words.'"
+	 * @generated
+	 */
+	String getChanges();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.Recipe#getChanges <em>Changes</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Changes</em>' attribute.
+	 * @see #getChanges()
+	 * @generated
+	 */
+	void setChanges(String value);
 
 } // Recipe

@@ -35,6 +35,11 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link org.flexwright.model.Trial#getParts <em>Parts</em>}</li>
  *   <li>{@link org.flexwright.model.Trial#getCalculations <em>Calculations</em>}</li>
  *   <li>{@link org.flexwright.model.Trial#getAttachments <em>Attachments</em>}</li>
+ *   <li>{@link org.flexwright.model.Trial#getContactAt <em>Contact At</em>}</li>
+ *   <li>{@link org.flexwright.model.Trial#getCupLabel <em>Cup Label</em>}</li>
+ *   <li>{@link org.flexwright.model.Trial#getMould <em>Mould</em>}</li>
+ *   <li>{@link org.flexwright.model.Trial#getNotes <em>Notes</em>}</li>
+ *   <li>{@link org.flexwright.model.Trial#getDecisions <em>Decisions</em>}</li>
  * </ul>
  *
  * @see org.flexwright.model.ModelPackage#getTrial()
@@ -369,5 +374,105 @@ public interface Trial extends Entry {
 	 * @generated
 	 */
 	EList<Attachment> getAttachments();
+
+	/**
+	 * Returns the value of the '<em><b>Contact At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * First contact of the components: zero of the clock.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Contact At</em>' attribute.
+	 * @see #setContactAt(Instant)
+	 * @see org.flexwright.model.ModelPackage#getTrial_ContactAt()
+	 * @model dataType="org.flexwright.model.Instant"
+	 *        annotation="urn:flexwright:field label='A met B at' help='First contact of the components: zero of the clock.'"
+	 * @generated
+	 */
+	Instant getContactAt();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.Trial#getContactAt <em>Contact At</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Contact At</em>' attribute.
+	 * @see #getContactAt()
+	 * @generated
+	 */
+	void setContactAt(Instant value);
+
+	/**
+	 * Returns the value of the '<em><b>Cup Label</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * What is written on the cup.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Cup Label</em>' attribute.
+	 * @see #setCupLabel(String)
+	 * @see org.flexwright.model.ModelPackage#getTrial_CupLabel()
+	 * @model annotation="urn:flexwright:field label='Cup' help='What is written on the cup.'"
+	 * @generated
+	 */
+	String getCupLabel();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.Trial#getCupLabel <em>Cup Label</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Cup Label</em>' attribute.
+	 * @see #getCupLabel()
+	 * @generated
+	 */
+	void setCupLabel(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Mould</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * The mould it was cast in.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Mould</em>' reference.
+	 * @see #setMould(Mould)
+	 * @see org.flexwright.model.ModelPackage#getTrial_Mould()
+	 * @model
+	 * @generated
+	 */
+	Mould getMould();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.Trial#getMould <em>Mould</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Mould</em>' reference.
+	 * @see #getMould()
+	 * @generated
+	 */
+	void setMould(Mould value);
+
+	/**
+	 * Returns the value of the '<em><b>Notes</b></em>' containment reference list.
+	 * The list contents are of type {@link org.flexwright.model.BenchNote}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Notes</em>' containment reference list.
+	 * @see org.flexwright.model.ModelPackage#getTrial_Notes()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<BenchNote> getNotes();
+
+	/**
+	 * Returns the value of the '<em><b>Decisions</b></em>' containment reference list.
+	 * The list contents are of type {@link org.flexwright.model.Decision}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Decisions</em>' containment reference list.
+	 * @see org.flexwright.model.ModelPackage#getTrial_Decisions()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<Decision> getDecisions();
 
 } // Trial

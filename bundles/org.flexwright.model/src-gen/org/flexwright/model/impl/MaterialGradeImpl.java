@@ -39,6 +39,7 @@ import org.flexwright.model.PartRole;
  *   <li>{@link org.flexwright.model.impl.MaterialGradeImpl#getHazards <em>Hazards</em>}</li>
  *   <li>{@link org.flexwright.model.impl.MaterialGradeImpl#getValues <em>Values</em>}</li>
  *   <li>{@link org.flexwright.model.impl.MaterialGradeImpl#getLots <em>Lots</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.MaterialGradeImpl#getPackSize <em>Pack Size</em>}</li>
  * </ul>
  *
  * @generated
@@ -153,6 +154,26 @@ public class MaterialGradeImpl extends EntryImpl implements MaterialGrade {
 	 * @ordered
 	 */
 	protected EList<Lot> lots;
+
+	/**
+	 * The default value of the '{@link #getPackSize() <em>Pack Size</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPackSize()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double PACK_SIZE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getPackSize() <em>Pack Size</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPackSize()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double packSize = PACK_SIZE_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -310,6 +331,29 @@ public class MaterialGradeImpl extends EntryImpl implements MaterialGrade {
 	 * @generated
 	 */
 	@Override
+	public Double getPackSize() {
+		return packSize;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setPackSize(Double newPackSize) {
+		Double oldPackSize = packSize;
+		packSize = newPackSize;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.MATERIAL_GRADE__PACK_SIZE, oldPackSize, packSize));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case ModelPackage.MATERIAL_GRADE__VALUES:
@@ -342,6 +386,8 @@ public class MaterialGradeImpl extends EntryImpl implements MaterialGrade {
 				return getValues();
 			case ModelPackage.MATERIAL_GRADE__LOTS:
 				return getLots();
+			case ModelPackage.MATERIAL_GRADE__PACK_SIZE:
+				return getPackSize();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -379,6 +425,9 @@ public class MaterialGradeImpl extends EntryImpl implements MaterialGrade {
 				getLots().clear();
 				getLots().addAll((Collection<? extends Lot>)newValue);
 				return;
+			case ModelPackage.MATERIAL_GRADE__PACK_SIZE:
+				setPackSize((Double)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -412,6 +461,9 @@ public class MaterialGradeImpl extends EntryImpl implements MaterialGrade {
 			case ModelPackage.MATERIAL_GRADE__LOTS:
 				getLots().clear();
 				return;
+			case ModelPackage.MATERIAL_GRADE__PACK_SIZE:
+				setPackSize(PACK_SIZE_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -438,6 +490,8 @@ public class MaterialGradeImpl extends EntryImpl implements MaterialGrade {
 				return values != null && !values.isEmpty();
 			case ModelPackage.MATERIAL_GRADE__LOTS:
 				return lots != null && !lots.isEmpty();
+			case ModelPackage.MATERIAL_GRADE__PACK_SIZE:
+				return PACK_SIZE_EDEFAULT == null ? packSize != null : !PACK_SIZE_EDEFAULT.equals(packSize);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -462,6 +516,8 @@ public class MaterialGradeImpl extends EntryImpl implements MaterialGrade {
 		result.append(role);
 		result.append(", hazards: ");
 		result.append(hazards);
+		result.append(", packSize: ");
+		result.append(packSize);
 		result.append(')');
 		return result.toString();
 	}

@@ -17,11 +17,14 @@ import org.eclipse.emf.ecore.impl.ENotificationImpl;
 import org.eclipse.emf.ecore.util.EObjectContainmentEList;
 import org.eclipse.emf.ecore.util.InternalEList;
 
+import org.flexwright.model.AmountBasis;
 import org.flexwright.model.Lot;
 import org.flexwright.model.MaterialGrade;
 import org.flexwright.model.MaterialUse;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.PartRole;
+import org.flexwright.model.PartsOf;
+import org.flexwright.model.Premix;
 import org.flexwright.model.Weighing;
 
 /**
@@ -37,6 +40,12 @@ import org.flexwright.model.Weighing;
  *   <li>{@link org.flexwright.model.impl.MaterialUseImpl#getLot <em>Lot</em>}</li>
  *   <li>{@link org.flexwright.model.impl.MaterialUseImpl#getPlanned <em>Planned</em>}</li>
  *   <li>{@link org.flexwright.model.impl.MaterialUseImpl#getWeighings <em>Weighings</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.MaterialUseImpl#getParts <em>Parts</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.MaterialUseImpl#getPartsBy <em>Parts By</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.MaterialUseImpl#getPartsOf <em>Parts Of</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.MaterialUseImpl#getMoisture <em>Moisture</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.MaterialUseImpl#getDried <em>Dried</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.MaterialUseImpl#getPremix <em>Premix</em>}</li>
  * </ul>
  *
  * @generated
@@ -111,6 +120,116 @@ public class MaterialUseImpl extends EntryImpl implements MaterialUse {
 	 * @ordered
 	 */
 	protected EList<Weighing> weighings;
+
+	/**
+	 * The default value of the '{@link #getParts() <em>Parts</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getParts()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double PARTS_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getParts() <em>Parts</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getParts()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double parts = PARTS_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getPartsBy() <em>Parts By</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPartsBy()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final AmountBasis PARTS_BY_EDEFAULT = AmountBasis.WEIGHT;
+
+	/**
+	 * The cached value of the '{@link #getPartsBy() <em>Parts By</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPartsBy()
+	 * @generated
+	 * @ordered
+	 */
+	protected AmountBasis partsBy = PARTS_BY_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getPartsOf() <em>Parts Of</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPartsOf()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final PartsOf PARTS_OF_EDEFAULT = PartsOf.UNSTATED;
+
+	/**
+	 * The cached value of the '{@link #getPartsOf() <em>Parts Of</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPartsOf()
+	 * @generated
+	 * @ordered
+	 */
+	protected PartsOf partsOf = PARTS_OF_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getMoisture() <em>Moisture</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMoisture()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double MOISTURE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getMoisture() <em>Moisture</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMoisture()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double moisture = MOISTURE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getDried() <em>Dried</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getDried()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Boolean DRIED_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getDried() <em>Dried</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getDried()
+	 * @generated
+	 * @ordered
+	 */
+	protected Boolean dried = DRIED_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getPremix() <em>Premix</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPremix()
+	 * @generated
+	 * @ordered
+	 */
+	protected Premix premix;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -276,6 +395,161 @@ public class MaterialUseImpl extends EntryImpl implements MaterialUse {
 	 * @generated
 	 */
 	@Override
+	public Double getParts() {
+		return parts;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setParts(Double newParts) {
+		Double oldParts = parts;
+		parts = newParts;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.MATERIAL_USE__PARTS, oldParts, parts));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public AmountBasis getPartsBy() {
+		return partsBy;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setPartsBy(AmountBasis newPartsBy) {
+		AmountBasis oldPartsBy = partsBy;
+		partsBy = newPartsBy == null ? PARTS_BY_EDEFAULT : newPartsBy;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.MATERIAL_USE__PARTS_BY, oldPartsBy, partsBy));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public PartsOf getPartsOf() {
+		return partsOf;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setPartsOf(PartsOf newPartsOf) {
+		PartsOf oldPartsOf = partsOf;
+		partsOf = newPartsOf == null ? PARTS_OF_EDEFAULT : newPartsOf;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.MATERIAL_USE__PARTS_OF, oldPartsOf, partsOf));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getMoisture() {
+		return moisture;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setMoisture(Double newMoisture) {
+		Double oldMoisture = moisture;
+		moisture = newMoisture;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.MATERIAL_USE__MOISTURE, oldMoisture, moisture));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Boolean getDried() {
+		return dried;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setDried(Boolean newDried) {
+		Boolean oldDried = dried;
+		dried = newDried;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.MATERIAL_USE__DRIED, oldDried, dried));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Premix getPremix() {
+		if (premix != null && premix.eIsProxy()) {
+			InternalEObject oldPremix = (InternalEObject)premix;
+			premix = (Premix)eResolveProxy(oldPremix);
+			if (premix != oldPremix) {
+				if (eNotificationRequired())
+					eNotify(new ENotificationImpl(this, Notification.RESOLVE, ModelPackage.MATERIAL_USE__PREMIX, oldPremix, premix));
+			}
+		}
+		return premix;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Premix basicGetPremix() {
+		return premix;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setPremix(Premix newPremix) {
+		Premix oldPremix = premix;
+		premix = newPremix;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.MATERIAL_USE__PREMIX, oldPremix, premix));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case ModelPackage.MATERIAL_USE__WEIGHINGS:
@@ -304,6 +578,19 @@ public class MaterialUseImpl extends EntryImpl implements MaterialUse {
 				return getPlanned();
 			case ModelPackage.MATERIAL_USE__WEIGHINGS:
 				return getWeighings();
+			case ModelPackage.MATERIAL_USE__PARTS:
+				return getParts();
+			case ModelPackage.MATERIAL_USE__PARTS_BY:
+				return getPartsBy();
+			case ModelPackage.MATERIAL_USE__PARTS_OF:
+				return getPartsOf();
+			case ModelPackage.MATERIAL_USE__MOISTURE:
+				return getMoisture();
+			case ModelPackage.MATERIAL_USE__DRIED:
+				return getDried();
+			case ModelPackage.MATERIAL_USE__PREMIX:
+				if (resolve) return getPremix();
+				return basicGetPremix();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -333,6 +620,24 @@ public class MaterialUseImpl extends EntryImpl implements MaterialUse {
 				getWeighings().clear();
 				getWeighings().addAll((Collection<? extends Weighing>)newValue);
 				return;
+			case ModelPackage.MATERIAL_USE__PARTS:
+				setParts((Double)newValue);
+				return;
+			case ModelPackage.MATERIAL_USE__PARTS_BY:
+				setPartsBy((AmountBasis)newValue);
+				return;
+			case ModelPackage.MATERIAL_USE__PARTS_OF:
+				setPartsOf((PartsOf)newValue);
+				return;
+			case ModelPackage.MATERIAL_USE__MOISTURE:
+				setMoisture((Double)newValue);
+				return;
+			case ModelPackage.MATERIAL_USE__DRIED:
+				setDried((Boolean)newValue);
+				return;
+			case ModelPackage.MATERIAL_USE__PREMIX:
+				setPremix((Premix)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -360,6 +665,24 @@ public class MaterialUseImpl extends EntryImpl implements MaterialUse {
 			case ModelPackage.MATERIAL_USE__WEIGHINGS:
 				getWeighings().clear();
 				return;
+			case ModelPackage.MATERIAL_USE__PARTS:
+				setParts(PARTS_EDEFAULT);
+				return;
+			case ModelPackage.MATERIAL_USE__PARTS_BY:
+				setPartsBy(PARTS_BY_EDEFAULT);
+				return;
+			case ModelPackage.MATERIAL_USE__PARTS_OF:
+				setPartsOf(PARTS_OF_EDEFAULT);
+				return;
+			case ModelPackage.MATERIAL_USE__MOISTURE:
+				setMoisture(MOISTURE_EDEFAULT);
+				return;
+			case ModelPackage.MATERIAL_USE__DRIED:
+				setDried(DRIED_EDEFAULT);
+				return;
+			case ModelPackage.MATERIAL_USE__PREMIX:
+				setPremix((Premix)null);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -382,6 +705,18 @@ public class MaterialUseImpl extends EntryImpl implements MaterialUse {
 				return PLANNED_EDEFAULT == null ? planned != null : !PLANNED_EDEFAULT.equals(planned);
 			case ModelPackage.MATERIAL_USE__WEIGHINGS:
 				return weighings != null && !weighings.isEmpty();
+			case ModelPackage.MATERIAL_USE__PARTS:
+				return PARTS_EDEFAULT == null ? parts != null : !PARTS_EDEFAULT.equals(parts);
+			case ModelPackage.MATERIAL_USE__PARTS_BY:
+				return partsBy != PARTS_BY_EDEFAULT;
+			case ModelPackage.MATERIAL_USE__PARTS_OF:
+				return partsOf != PARTS_OF_EDEFAULT;
+			case ModelPackage.MATERIAL_USE__MOISTURE:
+				return MOISTURE_EDEFAULT == null ? moisture != null : !MOISTURE_EDEFAULT.equals(moisture);
+			case ModelPackage.MATERIAL_USE__DRIED:
+				return DRIED_EDEFAULT == null ? dried != null : !DRIED_EDEFAULT.equals(dried);
+			case ModelPackage.MATERIAL_USE__PREMIX:
+				return premix != null;
 		}
 		return super.eIsSet(featureID);
 	}
@@ -400,6 +735,16 @@ public class MaterialUseImpl extends EntryImpl implements MaterialUse {
 		result.append(role);
 		result.append(", planned: ");
 		result.append(planned);
+		result.append(", parts: ");
+		result.append(parts);
+		result.append(", partsBy: ");
+		result.append(partsBy);
+		result.append(", partsOf: ");
+		result.append(partsOf);
+		result.append(", moisture: ");
+		result.append(moisture);
+		result.append(", dried: ");
+		result.append(dried);
 		result.append(')');
 		return result.toString();
 	}

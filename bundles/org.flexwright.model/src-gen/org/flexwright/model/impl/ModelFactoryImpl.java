@@ -88,6 +88,13 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 			case ModelPackage.CALCULATION_RUN: return createCalculationRun();
 			case ModelPackage.RUN_INPUT: return createRunInput();
 			case ModelPackage.RUN_RESULT: return createRunResult();
+			case ModelPackage.BENCH_NOTE: return createBenchNote();
+			case ModelPackage.DECISION: return createDecision();
+			case ModelPackage.MOULD: return createMould();
+			case ModelPackage.MOULD_CAST: return createMouldCast();
+			case ModelPackage.PREMIX: return createPremix();
+			case ModelPackage.BATCH: return createBatch();
+			case ModelPackage.SAVED_SEARCH: return createSavedSearch();
 			default:
 				throw new IllegalArgumentException("The class '" + eClass.getName() + "' is not a valid classifier");
 		}
@@ -121,6 +128,14 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 				return createAttachmentKindFromString(eDataType, initialValue);
 			case ModelPackage.PART_ROLE:
 				return createPartRoleFromString(eDataType, initialValue);
+			case ModelPackage.AMOUNT_BASIS:
+				return createAmountBasisFromString(eDataType, initialValue);
+			case ModelPackage.PARTS_OF:
+				return createPartsOfFromString(eDataType, initialValue);
+			case ModelPackage.GATE_WORD:
+				return createGateWordFromString(eDataType, initialValue);
+			case ModelPackage.NOTE_KIND:
+				return createNoteKindFromString(eDataType, initialValue);
 			case ModelPackage.INSTANT:
 				return createInstantFromString(eDataType, initialValue);
 			case ModelPackage.LOCAL_DATE:
@@ -158,6 +173,14 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 				return convertAttachmentKindToString(eDataType, instanceValue);
 			case ModelPackage.PART_ROLE:
 				return convertPartRoleToString(eDataType, instanceValue);
+			case ModelPackage.AMOUNT_BASIS:
+				return convertAmountBasisToString(eDataType, instanceValue);
+			case ModelPackage.PARTS_OF:
+				return convertPartsOfToString(eDataType, instanceValue);
+			case ModelPackage.GATE_WORD:
+				return convertGateWordToString(eDataType, instanceValue);
+			case ModelPackage.NOTE_KIND:
+				return convertNoteKindToString(eDataType, instanceValue);
 			case ModelPackage.INSTANT:
 				return convertInstantToString(eDataType, instanceValue);
 			case ModelPackage.LOCAL_DATE:
@@ -480,6 +503,83 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	@Override
+	public BenchNote createBenchNote() {
+		BenchNoteImpl benchNote = new BenchNoteImpl();
+		return benchNote;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Decision createDecision() {
+		DecisionImpl decision = new DecisionImpl();
+		return decision;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Mould createMould() {
+		MouldImpl mould = new MouldImpl();
+		return mould;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public MouldCast createMouldCast() {
+		MouldCastImpl mouldCast = new MouldCastImpl();
+		return mouldCast;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Premix createPremix() {
+		PremixImpl premix = new PremixImpl();
+		return premix;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Batch createBatch() {
+		BatchImpl batch = new BatchImpl();
+		return batch;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public SavedSearch createSavedSearch() {
+		SavedSearchImpl savedSearch = new SavedSearchImpl();
+		return savedSearch;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	public Origin createOriginFromString(EDataType eDataType, String initialValue) {
 		Origin result = Origin.get(initialValue);
 		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
@@ -672,6 +772,86 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 	 * @generated
 	 */
 	public String convertPartRoleToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public AmountBasis createAmountBasisFromString(EDataType eDataType, String initialValue) {
+		AmountBasis result = AmountBasis.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertAmountBasisToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public PartsOf createPartsOfFromString(EDataType eDataType, String initialValue) {
+		PartsOf result = PartsOf.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertPartsOfToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public GateWord createGateWordFromString(EDataType eDataType, String initialValue) {
+		GateWord result = GateWord.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertGateWordToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public NoteKind createNoteKindFromString(EDataType eDataType, String initialValue) {
+		NoteKind result = NoteKind.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertNoteKindToString(EDataType eDataType, Object instanceValue) {
 		return instanceValue == null ? null : instanceValue.toString();
 	}
 

@@ -15,12 +15,17 @@ import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.impl.EPackageImpl;
 
 import org.flexwright.model.Acknowledgement;
+import org.flexwright.model.AmountBasis;
 import org.flexwright.model.Attachment;
 import org.flexwright.model.AttachmentKind;
+import org.flexwright.model.Batch;
+import org.flexwright.model.BenchNote;
 import org.flexwright.model.CalculationRun;
 import org.flexwright.model.Censoring;
 import org.flexwright.model.ControlPiece;
+import org.flexwright.model.Decision;
 import org.flexwright.model.Entry;
+import org.flexwright.model.GateWord;
 import org.flexwright.model.Identified;
 import org.flexwright.model.Importance;
 import org.flexwright.model.Instrument;
@@ -32,12 +37,17 @@ import org.flexwright.model.MaterialValue;
 import org.flexwright.model.Measurement;
 import org.flexwright.model.ModelFactory;
 import org.flexwright.model.ModelPackage;
+import org.flexwright.model.Mould;
+import org.flexwright.model.MouldCast;
 import org.flexwright.model.Need;
+import org.flexwright.model.NoteKind;
 import org.flexwright.model.Origin;
 import org.flexwright.model.Part;
 import org.flexwright.model.PartRole;
+import org.flexwright.model.PartsOf;
 import org.flexwright.model.PieceKind;
 import org.flexwright.model.PluginUse;
+import org.flexwright.model.Premix;
 import org.flexwright.model.Project;
 import org.flexwright.model.PropertyKey;
 import org.flexwright.model.Provenance;
@@ -46,6 +56,7 @@ import org.flexwright.model.Recipe;
 import org.flexwright.model.ReferencePart;
 import org.flexwright.model.RunInput;
 import org.flexwright.model.RunResult;
+import org.flexwright.model.SavedSearch;
 import org.flexwright.model.Session;
 import org.flexwright.model.Specimen;
 import org.flexwright.model.Step;
@@ -287,6 +298,55 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	private EClass benchNoteEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass decisionEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass mouldEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass mouldCastEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass premixEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass batchEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass savedSearchEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	private EEnum originEEnum = null;
 
 	/**
@@ -351,6 +411,34 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	private EEnum partRoleEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum amountBasisEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum partsOfEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum gateWordEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum noteKindEEnum = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -772,6 +860,66 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EReference getProject_Moulds() {
+		return (EReference)projectEClass.getEStructuralFeatures().get(20);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getProject_Premixes() {
+		return (EReference)projectEClass.getEStructuralFeatures().get(21);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getProject_Batches() {
+		return (EReference)projectEClass.getEStructuralFeatures().get(22);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getProject_Searches() {
+		return (EReference)projectEClass.getEStructuralFeatures().get(23);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getProject_HourlyRate() {
+		return (EAttribute)projectEClass.getEStructuralFeatures().get(24);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getProject_CupPrice() {
+		return (EAttribute)projectEClass.getEStructuralFeatures().get(25);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getPluginUse() {
 		return pluginUseEClass;
 	}
@@ -1144,6 +1292,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	@Override
 	public EReference getMaterialGrade_Lots() {
 		return (EReference)materialGradeEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMaterialGrade_PackSize() {
+		return (EAttribute)materialGradeEClass.getEStructuralFeatures().get(7);
 	}
 
 	/**
@@ -1972,6 +2130,56 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EAttribute getTrial_ContactAt() {
+		return (EAttribute)trialEClass.getEStructuralFeatures().get(16);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getTrial_CupLabel() {
+		return (EAttribute)trialEClass.getEStructuralFeatures().get(17);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getTrial_Mould() {
+		return (EReference)trialEClass.getEStructuralFeatures().get(18);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getTrial_Notes() {
+		return (EReference)trialEClass.getEStructuralFeatures().get(19);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getTrial_Decisions() {
+		return (EReference)trialEClass.getEStructuralFeatures().get(20);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getStep() {
 		return stepEClass;
 	}
@@ -2174,6 +2382,66 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	@Override
 	public EReference getMaterialUse_Weighings() {
 		return (EReference)materialUseEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMaterialUse_Parts() {
+		return (EAttribute)materialUseEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMaterialUse_PartsBy() {
+		return (EAttribute)materialUseEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMaterialUse_PartsOf() {
+		return (EAttribute)materialUseEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMaterialUse_Moisture() {
+		return (EAttribute)materialUseEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMaterialUse_Dried() {
+		return (EAttribute)materialUseEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getMaterialUse_Premix() {
+		return (EReference)materialUseEClass.getEStructuralFeatures().get(10);
 	}
 
 	/**
@@ -2394,6 +2662,46 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	@Override
 	public EReference getRecipe_Plan() {
 		return (EReference)recipeEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getRecipe_Materials() {
+		return (EReference)recipeEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getRecipe_AsMade() {
+		return (EReference)recipeEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getRecipe_Targets() {
+		return (EReference)recipeEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRecipe_Changes() {
+		return (EAttribute)recipeEClass.getEStructuralFeatures().get(10);
 	}
 
 	/**
@@ -2792,6 +3100,546 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EClass getBenchNote() {
+		return benchNoteEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBenchNote_Kind() {
+		return (EAttribute)benchNoteEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBenchNote_At() {
+		return (EAttribute)benchNoteEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getBenchNote_Step() {
+		return (EReference)benchNoteEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getBenchNote_Attachment() {
+		return (EReference)benchNoteEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBenchNote_SortedAt() {
+		return (EAttribute)benchNoteEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBenchNote_SortedAs() {
+		return (EAttribute)benchNoteEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getDecision() {
+		return decisionEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getDecision_Word() {
+		return (EAttribute)decisionEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getDecision_At() {
+		return (EAttribute)decisionEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getDecision_Who() {
+		return (EAttribute)decisionEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getDecision_Reason() {
+		return (EAttribute)decisionEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getDecision_Open() {
+		return (EAttribute)decisionEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getDecision_Step() {
+		return (EReference)decisionEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getMould() {
+		return mouldEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMould_Code() {
+		return (EAttribute)mouldEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMould_Name() {
+		return (EAttribute)mouldEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMould_Material() {
+		return (EAttribute)mouldEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMould_MadeOn() {
+		return (EAttribute)mouldEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMould_Cavities() {
+		return (EAttribute)mouldEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMould_CastsBefore() {
+		return (EAttribute)mouldEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMould_CastsLimit() {
+		return (EAttribute)mouldEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMould_TurnMinutes() {
+		return (EAttribute)mouldEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMould_Price() {
+		return (EAttribute)mouldEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getMould_Casts() {
+		return (EReference)mouldEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getMouldCast() {
+		return mouldCastEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMouldCast_At() {
+		return (EAttribute)mouldCastEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getMouldCast_Trial() {
+		return (EReference)mouldCastEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMouldCast_Release() {
+		return (EAttribute)mouldCastEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMouldCast_ReleasedWell() {
+		return (EAttribute)mouldCastEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMouldCast_Parts() {
+		return (EAttribute)mouldCastEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getPremix() {
+		return premixEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPremix_Code() {
+		return (EAttribute)premixEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPremix_Title() {
+		return (EAttribute)premixEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPremix_MadeAt() {
+		return (EAttribute)premixEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPremix_RestedHours() {
+		return (EAttribute)premixEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPremix_DriedC() {
+		return (EAttribute)premixEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPremix_DriedHours() {
+		return (EAttribute)premixEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getPremix_Ingredients() {
+		return (EReference)premixEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getBatch() {
+		return batchEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBatch_Code() {
+		return (EAttribute)batchEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBatch_Title() {
+		return (EAttribute)batchEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getBatch_Recipe() {
+		return (EReference)batchEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBatch_Wanted() {
+		return (EAttribute)batchEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBatch_Spares() {
+		return (EAttribute)batchEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBatch_CreatedAt() {
+		return (EAttribute)batchEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBatch_NeededBy() {
+		return (EAttribute)batchEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBatch_ClosedAt() {
+		return (EAttribute)batchEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBatch_RejectLimit() {
+		return (EAttribute)batchEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getBatch_Pots() {
+		return (EReference)batchEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getSavedSearch() {
+		return savedSearchEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSavedSearch_Name() {
+		return (EAttribute)savedSearchEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSavedSearch_Query() {
+		return (EAttribute)savedSearchEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSavedSearch_SavedAt() {
+		return (EAttribute)savedSearchEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EEnum getOrigin() {
 		return originEEnum;
 	}
@@ -2892,6 +3740,46 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EEnum getAmountBasis() {
+		return amountBasisEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getPartsOf() {
+		return partsOfEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getGateWord() {
+		return gateWordEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getNoteKind() {
+		return noteKindEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EDataType getInstant() {
 		return instantEDataType;
 	}
@@ -2972,6 +3860,12 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEReference(projectEClass, PROJECT__ACKNOWLEDGEMENTS);
 		createEReference(projectEClass, PROJECT__OVERRIDES);
 		createEReference(projectEClass, PROJECT__PLUGINS);
+		createEReference(projectEClass, PROJECT__MOULDS);
+		createEReference(projectEClass, PROJECT__PREMIXES);
+		createEReference(projectEClass, PROJECT__BATCHES);
+		createEReference(projectEClass, PROJECT__SEARCHES);
+		createEAttribute(projectEClass, PROJECT__HOURLY_RATE);
+		createEAttribute(projectEClass, PROJECT__CUP_PRICE);
 
 		pluginUseEClass = createEClass(PLUGIN_USE);
 		createEAttribute(pluginUseEClass, PLUGIN_USE__NS_URI);
@@ -3016,6 +3910,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(materialGradeEClass, MATERIAL_GRADE__HAZARDS);
 		createEReference(materialGradeEClass, MATERIAL_GRADE__VALUES);
 		createEReference(materialGradeEClass, MATERIAL_GRADE__LOTS);
+		createEAttribute(materialGradeEClass, MATERIAL_GRADE__PACK_SIZE);
 
 		materialValueEClass = createEClass(MATERIAL_VALUE);
 		createEAttribute(materialValueEClass, MATERIAL_VALUE__PROPERTY);
@@ -3109,6 +4004,11 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEReference(trialEClass, TRIAL__PARTS);
 		createEReference(trialEClass, TRIAL__CALCULATIONS);
 		createEReference(trialEClass, TRIAL__ATTACHMENTS);
+		createEAttribute(trialEClass, TRIAL__CONTACT_AT);
+		createEAttribute(trialEClass, TRIAL__CUP_LABEL);
+		createEReference(trialEClass, TRIAL__MOULD);
+		createEReference(trialEClass, TRIAL__NOTES);
+		createEReference(trialEClass, TRIAL__DECISIONS);
 
 		stepEClass = createEClass(STEP);
 		createEAttribute(stepEClass, STEP__KIND);
@@ -3132,6 +4032,12 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEReference(materialUseEClass, MATERIAL_USE__LOT);
 		createEAttribute(materialUseEClass, MATERIAL_USE__PLANNED);
 		createEReference(materialUseEClass, MATERIAL_USE__WEIGHINGS);
+		createEAttribute(materialUseEClass, MATERIAL_USE__PARTS);
+		createEAttribute(materialUseEClass, MATERIAL_USE__PARTS_BY);
+		createEAttribute(materialUseEClass, MATERIAL_USE__PARTS_OF);
+		createEAttribute(materialUseEClass, MATERIAL_USE__MOISTURE);
+		createEAttribute(materialUseEClass, MATERIAL_USE__DRIED);
+		createEReference(materialUseEClass, MATERIAL_USE__PREMIX);
 
 		weighingEClass = createEClass(WEIGHING);
 		createEAttribute(weighingEClass, WEIGHING__GROSS);
@@ -3157,6 +4063,10 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(recipeEClass, RECIPE__LIMITS);
 		createEReference(recipeEClass, RECIPE__FROM);
 		createEReference(recipeEClass, RECIPE__PLAN);
+		createEReference(recipeEClass, RECIPE__MATERIALS);
+		createEReference(recipeEClass, RECIPE__AS_MADE);
+		createEReference(recipeEClass, RECIPE__TARGETS);
+		createEAttribute(recipeEClass, RECIPE__CHANGES);
 
 		acknowledgementEClass = createEClass(ACKNOWLEDGEMENT);
 		createEAttribute(acknowledgementEClass, ACKNOWLEDGEMENT__PROMPT);
@@ -3202,6 +4112,67 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(runResultEClass, RUN_RESULT__UNIT);
 		createEAttribute(runResultEClass, RUN_RESULT__SOURCE);
 
+		benchNoteEClass = createEClass(BENCH_NOTE);
+		createEAttribute(benchNoteEClass, BENCH_NOTE__KIND);
+		createEAttribute(benchNoteEClass, BENCH_NOTE__AT);
+		createEReference(benchNoteEClass, BENCH_NOTE__STEP);
+		createEReference(benchNoteEClass, BENCH_NOTE__ATTACHMENT);
+		createEAttribute(benchNoteEClass, BENCH_NOTE__SORTED_AT);
+		createEAttribute(benchNoteEClass, BENCH_NOTE__SORTED_AS);
+
+		decisionEClass = createEClass(DECISION);
+		createEAttribute(decisionEClass, DECISION__WORD);
+		createEAttribute(decisionEClass, DECISION__AT);
+		createEAttribute(decisionEClass, DECISION__WHO);
+		createEAttribute(decisionEClass, DECISION__REASON);
+		createEAttribute(decisionEClass, DECISION__OPEN);
+		createEReference(decisionEClass, DECISION__STEP);
+
+		mouldEClass = createEClass(MOULD);
+		createEAttribute(mouldEClass, MOULD__CODE);
+		createEAttribute(mouldEClass, MOULD__NAME);
+		createEAttribute(mouldEClass, MOULD__MATERIAL);
+		createEAttribute(mouldEClass, MOULD__MADE_ON);
+		createEAttribute(mouldEClass, MOULD__CAVITIES);
+		createEAttribute(mouldEClass, MOULD__CASTS_BEFORE);
+		createEAttribute(mouldEClass, MOULD__CASTS_LIMIT);
+		createEAttribute(mouldEClass, MOULD__TURN_MINUTES);
+		createEAttribute(mouldEClass, MOULD__PRICE);
+		createEReference(mouldEClass, MOULD__CASTS);
+
+		mouldCastEClass = createEClass(MOULD_CAST);
+		createEAttribute(mouldCastEClass, MOULD_CAST__AT);
+		createEReference(mouldCastEClass, MOULD_CAST__TRIAL);
+		createEAttribute(mouldCastEClass, MOULD_CAST__RELEASE);
+		createEAttribute(mouldCastEClass, MOULD_CAST__RELEASED_WELL);
+		createEAttribute(mouldCastEClass, MOULD_CAST__PARTS);
+
+		premixEClass = createEClass(PREMIX);
+		createEAttribute(premixEClass, PREMIX__CODE);
+		createEAttribute(premixEClass, PREMIX__TITLE);
+		createEAttribute(premixEClass, PREMIX__MADE_AT);
+		createEAttribute(premixEClass, PREMIX__RESTED_HOURS);
+		createEAttribute(premixEClass, PREMIX__DRIED_C);
+		createEAttribute(premixEClass, PREMIX__DRIED_HOURS);
+		createEReference(premixEClass, PREMIX__INGREDIENTS);
+
+		batchEClass = createEClass(BATCH);
+		createEAttribute(batchEClass, BATCH__CODE);
+		createEAttribute(batchEClass, BATCH__TITLE);
+		createEReference(batchEClass, BATCH__RECIPE);
+		createEAttribute(batchEClass, BATCH__WANTED);
+		createEAttribute(batchEClass, BATCH__SPARES);
+		createEAttribute(batchEClass, BATCH__CREATED_AT);
+		createEAttribute(batchEClass, BATCH__NEEDED_BY);
+		createEAttribute(batchEClass, BATCH__CLOSED_AT);
+		createEAttribute(batchEClass, BATCH__REJECT_LIMIT);
+		createEReference(batchEClass, BATCH__POTS);
+
+		savedSearchEClass = createEClass(SAVED_SEARCH);
+		createEAttribute(savedSearchEClass, SAVED_SEARCH__NAME);
+		createEAttribute(savedSearchEClass, SAVED_SEARCH__QUERY);
+		createEAttribute(savedSearchEClass, SAVED_SEARCH__SAVED_AT);
+
 		// Create enums
 		originEEnum = createEEnum(ORIGIN);
 		importanceEEnum = createEEnum(IMPORTANCE);
@@ -3213,6 +4184,10 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		knowledgeEEnum = createEEnum(KNOWLEDGE);
 		attachmentKindEEnum = createEEnum(ATTACHMENT_KIND);
 		partRoleEEnum = createEEnum(PART_ROLE);
+		amountBasisEEnum = createEEnum(AMOUNT_BASIS);
+		partsOfEEnum = createEEnum(PARTS_OF);
+		gateWordEEnum = createEEnum(GATE_WORD);
+		noteKindEEnum = createEEnum(NOTE_KIND);
 
 		// Create data types
 		instantEDataType = createEDataType(INSTANT);
@@ -3271,6 +4246,13 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		acknowledgementEClass.getESuperTypes().add(this.getEntry());
 		stopOverrideEClass.getESuperTypes().add(this.getEntry());
 		calculationRunEClass.getESuperTypes().add(this.getEntry());
+		benchNoteEClass.getESuperTypes().add(this.getEntry());
+		decisionEClass.getESuperTypes().add(this.getEntry());
+		mouldEClass.getESuperTypes().add(this.getEntry());
+		mouldCastEClass.getESuperTypes().add(this.getEntry());
+		premixEClass.getESuperTypes().add(this.getEntry());
+		batchEClass.getESuperTypes().add(this.getEntry());
+		savedSearchEClass.getESuperTypes().add(this.getEntry());
 
 		// Initialize classes, features, and operations; add parameters
 		initEClass(identifiedEClass, Identified.class, "Identified", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
@@ -3310,6 +4292,12 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEReference(getProject_Acknowledgements(), this.getAcknowledgement(), null, "acknowledgements", null, 0, -1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getProject_Overrides(), this.getStopOverride(), null, "overrides", null, 0, -1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getProject_Plugins(), this.getPluginUse(), null, "plugins", null, 0, -1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getProject_Moulds(), this.getMould(), null, "moulds", null, 0, -1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getProject_Premixes(), this.getPremix(), null, "premixes", null, 0, -1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getProject_Batches(), this.getBatch(), null, "batches", null, 0, -1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getProject_Searches(), this.getSavedSearch(), null, "searches", null, 0, -1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getProject_HourlyRate(), ecorePackage.getEDoubleObject(), "hourlyRate", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getProject_CupPrice(), ecorePackage.getEDoubleObject(), "cupPrice", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(pluginUseEClass, PluginUse.class, "PluginUse", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getPluginUse_NsURI(), ecorePackage.getEString(), "nsURI", null, 0, 1, PluginUse.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -3354,6 +4342,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getMaterialGrade_Hazards(), ecorePackage.getEString(), "hazards", null, 0, -1, MaterialGrade.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getMaterialGrade_Values(), this.getMaterialValue(), null, "values", null, 0, -1, MaterialGrade.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getMaterialGrade_Lots(), this.getLot(), null, "lots", null, 0, -1, MaterialGrade.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMaterialGrade_PackSize(), ecorePackage.getEDoubleObject(), "packSize", null, 0, 1, MaterialGrade.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(materialValueEClass, MaterialValue.class, "MaterialValue", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getMaterialValue_Property(), ecorePackage.getEString(), "property", null, 0, 1, MaterialValue.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -3447,6 +4436,11 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEReference(getTrial_Parts(), this.getPart(), null, "parts", null, 0, -1, Trial.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getTrial_Calculations(), this.getCalculationRun(), null, "calculations", null, 0, -1, Trial.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getTrial_Attachments(), this.getAttachment(), null, "attachments", null, 0, -1, Trial.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getTrial_ContactAt(), this.getInstant(), "contactAt", null, 0, 1, Trial.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getTrial_CupLabel(), ecorePackage.getEString(), "cupLabel", null, 0, 1, Trial.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getTrial_Mould(), this.getMould(), null, "mould", null, 0, 1, Trial.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getTrial_Notes(), this.getBenchNote(), null, "notes", null, 0, -1, Trial.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getTrial_Decisions(), this.getDecision(), null, "decisions", null, 0, -1, Trial.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(stepEClass, Step.class, "Step", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getStep_Kind(), ecorePackage.getEString(), "kind", null, 0, 1, Step.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -3470,6 +4464,12 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEReference(getMaterialUse_Lot(), this.getLot(), null, "lot", null, 0, 1, MaterialUse.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getMaterialUse_Planned(), ecorePackage.getEDoubleObject(), "planned", null, 0, 1, MaterialUse.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getMaterialUse_Weighings(), this.getWeighing(), null, "weighings", null, 0, -1, MaterialUse.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMaterialUse_Parts(), ecorePackage.getEDoubleObject(), "parts", null, 0, 1, MaterialUse.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMaterialUse_PartsBy(), this.getAmountBasis(), "partsBy", null, 0, 1, MaterialUse.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMaterialUse_PartsOf(), this.getPartsOf(), "partsOf", null, 0, 1, MaterialUse.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMaterialUse_Moisture(), ecorePackage.getEDoubleObject(), "moisture", null, 0, 1, MaterialUse.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMaterialUse_Dried(), ecorePackage.getEBooleanObject(), "dried", null, 0, 1, MaterialUse.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getMaterialUse_Premix(), this.getPremix(), null, "premix", null, 0, 1, MaterialUse.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(weighingEClass, Weighing.class, "Weighing", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getWeighing_Gross(), ecorePackage.getEDoubleObject(), "gross", null, 0, 1, Weighing.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -3495,6 +4495,10 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getRecipe_Limits(), ecorePackage.getEString(), "limits", null, 0, 1, Recipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getRecipe_From(), this.getTrial(), null, "from", null, 0, 1, Recipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getRecipe_Plan(), this.getTrial(), null, "plan", null, 0, 1, Recipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getRecipe_Materials(), this.getMaterialGrade(), null, "materials", null, 0, -1, Recipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getRecipe_AsMade(), this.getTrial(), null, "asMade", null, 0, 1, Recipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getRecipe_Targets(), this.getTargetSheet(), null, "targets", null, 0, 1, Recipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRecipe_Changes(), ecorePackage.getEString(), "changes", null, 0, 1, Recipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(acknowledgementEClass, Acknowledgement.class, "Acknowledgement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getAcknowledgement_Prompt(), ecorePackage.getEString(), "prompt", null, 0, 1, Acknowledgement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -3539,6 +4543,67 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getRunResult_Text(), ecorePackage.getEString(), "text", null, 0, 1, RunResult.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getRunResult_Unit(), ecorePackage.getEString(), "unit", null, 0, 1, RunResult.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getRunResult_Source(), ecorePackage.getEString(), "source", null, 0, 1, RunResult.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(benchNoteEClass, BenchNote.class, "BenchNote", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getBenchNote_Kind(), this.getNoteKind(), "kind", null, 0, 1, BenchNote.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBenchNote_At(), this.getInstant(), "at", null, 0, 1, BenchNote.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getBenchNote_Step(), this.getStep(), null, "step", null, 0, 1, BenchNote.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getBenchNote_Attachment(), this.getAttachment(), null, "attachment", null, 0, 1, BenchNote.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBenchNote_SortedAt(), this.getInstant(), "sortedAt", null, 0, 1, BenchNote.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBenchNote_SortedAs(), ecorePackage.getEString(), "sortedAs", null, 0, 1, BenchNote.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(decisionEClass, Decision.class, "Decision", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getDecision_Word(), this.getGateWord(), "word", null, 0, 1, Decision.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getDecision_At(), this.getInstant(), "at", null, 0, 1, Decision.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getDecision_Who(), ecorePackage.getEString(), "who", null, 0, 1, Decision.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getDecision_Reason(), ecorePackage.getEString(), "reason", null, 0, 1, Decision.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getDecision_Open(), ecorePackage.getEString(), "open", null, 0, -1, Decision.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getDecision_Step(), this.getStep(), null, "step", null, 0, 1, Decision.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(mouldEClass, Mould.class, "Mould", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getMould_Code(), ecorePackage.getEString(), "code", null, 0, 1, Mould.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMould_Name(), ecorePackage.getEString(), "name", null, 0, 1, Mould.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMould_Material(), ecorePackage.getEString(), "material", null, 0, 1, Mould.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMould_MadeOn(), this.getLocalDate(), "madeOn", null, 0, 1, Mould.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMould_Cavities(), ecorePackage.getEIntegerObject(), "cavities", null, 0, 1, Mould.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMould_CastsBefore(), ecorePackage.getEIntegerObject(), "castsBefore", null, 0, 1, Mould.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMould_CastsLimit(), ecorePackage.getEIntegerObject(), "castsLimit", null, 0, 1, Mould.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMould_TurnMinutes(), ecorePackage.getEDoubleObject(), "turnMinutes", null, 0, 1, Mould.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMould_Price(), ecorePackage.getEDoubleObject(), "price", null, 0, 1, Mould.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getMould_Casts(), this.getMouldCast(), null, "casts", null, 0, -1, Mould.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(mouldCastEClass, MouldCast.class, "MouldCast", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getMouldCast_At(), this.getInstant(), "at", null, 0, 1, MouldCast.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getMouldCast_Trial(), this.getTrial(), null, "trial", null, 0, 1, MouldCast.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMouldCast_Release(), ecorePackage.getEString(), "release", null, 0, 1, MouldCast.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMouldCast_ReleasedWell(), ecorePackage.getEBooleanObject(), "releasedWell", null, 0, 1, MouldCast.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMouldCast_Parts(), ecorePackage.getEIntegerObject(), "parts", null, 0, 1, MouldCast.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(premixEClass, Premix.class, "Premix", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getPremix_Code(), ecorePackage.getEString(), "code", null, 0, 1, Premix.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPremix_Title(), ecorePackage.getEString(), "title", null, 0, 1, Premix.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPremix_MadeAt(), this.getInstant(), "madeAt", null, 0, 1, Premix.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPremix_RestedHours(), ecorePackage.getEDoubleObject(), "restedHours", null, 0, 1, Premix.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPremix_DriedC(), ecorePackage.getEDoubleObject(), "driedC", null, 0, 1, Premix.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPremix_DriedHours(), ecorePackage.getEDoubleObject(), "driedHours", null, 0, 1, Premix.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getPremix_Ingredients(), this.getMaterialUse(), null, "ingredients", null, 0, -1, Premix.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(batchEClass, Batch.class, "Batch", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getBatch_Code(), ecorePackage.getEString(), "code", null, 0, 1, Batch.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBatch_Title(), ecorePackage.getEString(), "title", null, 0, 1, Batch.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getBatch_Recipe(), this.getRecipe(), null, "recipe", null, 0, 1, Batch.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBatch_Wanted(), ecorePackage.getEIntegerObject(), "wanted", null, 0, 1, Batch.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBatch_Spares(), ecorePackage.getEIntegerObject(), "spares", null, 0, 1, Batch.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBatch_CreatedAt(), this.getInstant(), "createdAt", null, 0, 1, Batch.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBatch_NeededBy(), this.getLocalDate(), "neededBy", null, 0, 1, Batch.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBatch_ClosedAt(), this.getInstant(), "closedAt", null, 0, 1, Batch.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBatch_RejectLimit(), ecorePackage.getEIntegerObject(), "rejectLimit", null, 0, 1, Batch.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getBatch_Pots(), this.getTrial(), null, "pots", null, 0, -1, Batch.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(savedSearchEClass, SavedSearch.class, "SavedSearch", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getSavedSearch_Name(), ecorePackage.getEString(), "name", null, 0, 1, SavedSearch.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSavedSearch_Query(), ecorePackage.getEString(), "query", null, 0, 1, SavedSearch.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSavedSearch_SavedAt(), this.getInstant(), "savedAt", null, 0, 1, SavedSearch.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		// Initialize enums and add enum literals
 		initEEnum(originEEnum, Origin.class, "Origin");
@@ -3611,6 +4676,30 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		addEEnumLiteral(partRoleEEnum, PartRole.RELEASE);
 		addEEnumLiteral(partRoleEEnum, PartRole.WASH);
 		addEEnumLiteral(partRoleEEnum, PartRole.OTHER);
+		addEEnumLiteral(partRoleEEnum, PartRole.PREMIX);
+		addEEnumLiteral(partRoleEEnum, PartRole.POLYOL);
+
+		initEEnum(amountBasisEEnum, AmountBasis.class, "AmountBasis");
+		addEEnumLiteral(amountBasisEEnum, AmountBasis.WEIGHT);
+		addEEnumLiteral(amountBasisEEnum, AmountBasis.VOLUME);
+		addEEnumLiteral(amountBasisEEnum, AmountBasis.EQUIVALENTS);
+
+		initEEnum(partsOfEEnum, PartsOf.class, "PartsOf");
+		addEEnumLiteral(partsOfEEnum, PartsOf.UNSTATED);
+		addEEnumLiteral(partsOfEEnum, PartsOf.PER_100_POLYMER);
+		addEEnumLiteral(partsOfEEnum, PartsOf.OF_ALL);
+		addEEnumLiteral(partsOfEEnum, PartsOf.OF_A);
+		addEEnumLiteral(partsOfEEnum, PartsOf.OF_B);
+
+		initEEnum(gateWordEEnum, GateWord.class, "GateWord");
+		addEEnumLiteral(gateWordEEnum, GateWord.GO);
+		addEEnumLiteral(gateWordEEnum, GateWord.HOLD);
+		addEEnumLiteral(gateWordEEnum, GateWord.DUMP);
+
+		initEEnum(noteKindEEnum, NoteKind.class, "NoteKind");
+		addEEnumLiteral(noteKindEEnum, NoteKind.NOTE);
+		addEEnumLiteral(noteKindEEnum, NoteKind.PHOTO);
+		addEEnumLiteral(noteKindEEnum, NoteKind.ODD);
 
 		// Initialize data types
 		initEDataType(instantEDataType, Instant.class, "Instant", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
@@ -3645,6 +4734,28 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		   new String[] {
 			   "label", "The job",
 			   "help", "The job in the maker\'s words."
+		   });
+		addAnnotation
+		  (getProject_HourlyRate(),
+		   source,
+		   new String[] {
+			   "kind", "MONEY",
+			   "unit", "EUR",
+			   "min", "0",
+			   "max", "100000",
+			   "label", "An hour of work",
+			   "help", "What an hour at the bench counts, for the cost of a part."
+		   });
+		addAnnotation
+		  (getProject_CupPrice(),
+		   source,
+		   new String[] {
+			   "kind", "MONEY",
+			   "unit", "EUR",
+			   "min", "0",
+			   "max", "100000",
+			   "label", "Cups and sticks, a pot",
+			   "help", "What is thrown away with each pot: cup, stirrer, gloves."
 		   });
 		addAnnotation
 		  (getNeed_Text(),
@@ -3802,6 +4913,18 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		   new String[] {
 			   "label", "Hazard statements on its sheet",
 			   "help", "H codes the maker read on the sheet."
+		   });
+		addAnnotation
+		  (getMaterialGrade_PackSize(),
+		   source,
+		   new String[] {
+			   "kind", "MASS",
+			   "unit", "g",
+			   "min", "0",
+			   "max", "1000000",
+			   "minOpen", "true",
+			   "label", "Sold in packs of",
+			   "help", "The smallest amount that can be bought."
 		   });
 		addAnnotation
 		  (getMaterialValue_Property(),
@@ -4146,6 +5269,20 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 			   "label", "Hours"
 		   });
 		addAnnotation
+		  (getTrial_ContactAt(),
+		   source,
+		   new String[] {
+			   "label", "A met B at",
+			   "help", "First contact of the components: zero of the clock."
+		   });
+		addAnnotation
+		  (getTrial_CupLabel(),
+		   source,
+		   new String[] {
+			   "label", "Cup",
+			   "help", "What is written on the cup."
+		   });
+		addAnnotation
 		  (getStep_Title(),
 		   source,
 		   new String[] {
@@ -4202,6 +5339,47 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 			   "min", "0",
 			   "max", "100000",
 			   "label", "Planned"
+		   });
+		addAnnotation
+		  (getMaterialUse_Parts(),
+		   source,
+		   new String[] {
+			   "min", "0",
+			   "max", "100000",
+			   "label", "Parts",
+			   "help", "Share in the formulation as the maker thinks of it; counted as said in Counted by and Of what."
+		   });
+		addAnnotation
+		  (getMaterialUse_PartsBy(),
+		   source,
+		   new String[] {
+			   "label", "Counted by",
+			   "help", "Weight, volume or equivalents."
+		   });
+		addAnnotation
+		  (getMaterialUse_PartsOf(),
+		   source,
+		   new String[] {
+			   "label", "Of what",
+			   "help", "What the parts are a share of; for components A and B the ratio between them."
+		   });
+		addAnnotation
+		  (getMaterialUse_Moisture(),
+		   source,
+		   new String[] {
+			   "kind", "FRACTION",
+			   "unit", "%",
+			   "min", "0",
+			   "max", "100",
+			   "label", "Water in it",
+			   "help", "Water that the material brings along, per cent of its mass."
+		   });
+		addAnnotation
+		  (getMaterialUse_Dried(),
+		   source,
+		   new String[] {
+			   "label", "Dried before use",
+			   "help", "Whether it was dried before it was weighed."
 		   });
 		addAnnotation
 		  (getWeighing_Gross(),
@@ -4265,6 +5443,13 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 			   "label", "Acceptance limits in words"
 		   });
 		addAnnotation
+		  (getRecipe_Changes(),
+		   source,
+		   new String[] {
+			   "label", "What changed",
+			   "help", "Difference from the version before, in words."
+		   });
+		addAnnotation
 		  (getAcknowledgement_SheetDate(),
 		   source,
 		   new String[] {
@@ -4275,6 +5460,285 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		   source,
 		   new String[] {
 			   "label", "Data sheet revision"
+		   });
+		addAnnotation
+		  (getBenchNote_Kind(),
+		   source,
+		   new String[] {
+			   "label", "Kind"
+		   });
+		addAnnotation
+		  (getBenchNote_At(),
+		   source,
+		   new String[] {
+			   "label", "At"
+		   });
+		addAnnotation
+		  (getBenchNote_SortedAt(),
+		   source,
+		   new String[] {
+			   "label", "Sorted out at",
+			   "help", "When it was looked at again; empty while it waits."
+		   });
+		addAnnotation
+		  (getBenchNote_SortedAs(),
+		   source,
+		   new String[] {
+			   "label", "Turned out to be",
+			   "help", "What it was, in words."
+		   });
+		addAnnotation
+		  (getDecision_Word(),
+		   source,
+		   new String[] {
+			   "label", "Decision"
+		   });
+		addAnnotation
+		  (getDecision_At(),
+		   source,
+		   new String[] {
+			   "label", "At"
+		   });
+		addAnnotation
+		  (getDecision_Who(),
+		   source,
+		   new String[] {
+			   "label", "Who"
+		   });
+		addAnnotation
+		  (getDecision_Reason(),
+		   source,
+		   new String[] {
+			   "label", "Reason",
+			   "help", "Needed for dump, and for go against an open point."
+		   });
+		addAnnotation
+		  (getDecision_Open(),
+		   source,
+		   new String[] {
+			   "label", "Open points",
+			   "help", "What stood against going on, in words."
+		   });
+		addAnnotation
+		  (getMould_Code(),
+		   source,
+		   new String[] {
+			   "label", "Mould"
+		   });
+		addAnnotation
+		  (getMould_Name(),
+		   source,
+		   new String[] {
+			   "label", "Name"
+		   });
+		addAnnotation
+		  (getMould_Material(),
+		   source,
+		   new String[] {
+			   "label", "Made of"
+		   });
+		addAnnotation
+		  (getMould_MadeOn(),
+		   source,
+		   new String[] {
+			   "label", "Made on"
+		   });
+		addAnnotation
+		  (getMould_Cavities(),
+		   source,
+		   new String[] {
+			   "min", "1",
+			   "max", "1000",
+			   "label", "Cavities",
+			   "help", "Parts a cast."
+		   });
+		addAnnotation
+		  (getMould_CastsBefore(),
+		   source,
+		   new String[] {
+			   "min", "0",
+			   "max", "100000",
+			   "label", "Casts before",
+			   "help", "Casts made before they were counted here."
+		   });
+		addAnnotation
+		  (getMould_CastsLimit(),
+		   source,
+		   new String[] {
+			   "min", "1",
+			   "max", "100000",
+			   "label", "Own limit",
+			   "help", "Casts after which it is to be replaced or looked at closely; own experience."
+		   });
+		addAnnotation
+		  (getMould_TurnMinutes(),
+		   source,
+		   new String[] {
+			   "kind", "DURATION",
+			   "unit", "min",
+			   "min", "0",
+			   "max", "100000",
+			   "label", "Time to be free again",
+			   "help", "From pouring until it can be poured again: cure, demould, cleaning."
+		   });
+		addAnnotation
+		  (getMould_Price(),
+		   source,
+		   new String[] {
+			   "kind", "MONEY",
+			   "unit", "EUR",
+			   "min", "0",
+			   "max", "100000",
+			   "label", "Cost"
+		   });
+		addAnnotation
+		  (getMouldCast_At(),
+		   source,
+		   new String[] {
+			   "label", "At"
+		   });
+		addAnnotation
+		  (getMouldCast_Release(),
+		   source,
+		   new String[] {
+			   "label", "Release agent"
+		   });
+		addAnnotation
+		  (getMouldCast_ReleasedWell(),
+		   source,
+		   new String[] {
+			   "label", "Released well",
+			   "help", "Whether the parts came out without force or damage."
+		   });
+		addAnnotation
+		  (getMouldCast_Parts(),
+		   source,
+		   new String[] {
+			   "min", "0",
+			   "max", "1000",
+			   "label", "Parts"
+		   });
+		addAnnotation
+		  (getPremix_Code(),
+		   source,
+		   new String[] {
+			   "label", "Premix"
+		   });
+		addAnnotation
+		  (getPremix_Title(),
+		   source,
+		   new String[] {
+			   "label", "Title"
+		   });
+		addAnnotation
+		  (getPremix_MadeAt(),
+		   source,
+		   new String[] {
+			   "label", "Made at"
+		   });
+		addAnnotation
+		  (getPremix_RestedHours(),
+		   source,
+		   new String[] {
+			   "kind", "DURATION",
+			   "unit", "h",
+			   "min", "0",
+			   "max", "10000",
+			   "label", "Rested"
+		   });
+		addAnnotation
+		  (getPremix_DriedC(),
+		   source,
+		   new String[] {
+			   "kind", "TEMPERATURE",
+			   "unit", "degC",
+			   "min", "0",
+			   "max", "300",
+			   "label", "Dried at"
+		   });
+		addAnnotation
+		  (getPremix_DriedHours(),
+		   source,
+		   new String[] {
+			   "kind", "DURATION",
+			   "unit", "h",
+			   "min", "0",
+			   "max", "1000",
+			   "label", "Dried for"
+		   });
+		addAnnotation
+		  (getBatch_Code(),
+		   source,
+		   new String[] {
+			   "label", "Batch"
+		   });
+		addAnnotation
+		  (getBatch_Title(),
+		   source,
+		   new String[] {
+			   "label", "Title"
+		   });
+		addAnnotation
+		  (getBatch_Wanted(),
+		   source,
+		   new String[] {
+			   "min", "1",
+			   "max", "100000",
+			   "label", "Good parts wanted"
+		   });
+		addAnnotation
+		  (getBatch_Spares(),
+		   source,
+		   new String[] {
+			   "min", "0",
+			   "max", "100000",
+			   "label", "Spares",
+			   "help", "Parts made on top, against rejects."
+		   });
+		addAnnotation
+		  (getBatch_CreatedAt(),
+		   source,
+		   new String[] {
+			   "label", "Planned at"
+		   });
+		addAnnotation
+		  (getBatch_NeededBy(),
+		   source,
+		   new String[] {
+			   "label", "Needed by"
+		   });
+		addAnnotation
+		  (getBatch_ClosedAt(),
+		   source,
+		   new String[] {
+			   "label", "Closed at"
+		   });
+		addAnnotation
+		  (getBatch_RejectLimit(),
+		   source,
+		   new String[] {
+			   "min", "0",
+			   "max", "100000",
+			   "label", "Reject limit",
+			   "help", "Rejects at which the batch stops to be looked at; agreed beforehand."
+		   });
+		addAnnotation
+		  (getSavedSearch_Name(),
+		   source,
+		   new String[] {
+			   "label", "Name"
+		   });
+		addAnnotation
+		  (getSavedSearch_Query(),
+		   source,
+		   new String[] {
+			   "label", "Search"
+		   });
+		addAnnotation
+		  (getSavedSearch_SavedAt(),
+		   source,
+		   new String[] {
+			   "label", "Saved at"
 		   });
 	}
 

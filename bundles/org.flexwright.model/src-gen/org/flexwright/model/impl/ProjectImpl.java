@@ -21,15 +21,19 @@ import org.eclipse.emf.ecore.util.InternalEList;
 
 import org.flexwright.model.Acknowledgement;
 import org.flexwright.model.Attachment;
+import org.flexwright.model.Batch;
 import org.flexwright.model.ControlPiece;
 import org.flexwright.model.Instrument;
 import org.flexwright.model.MaterialGrade;
 import org.flexwright.model.ModelPackage;
+import org.flexwright.model.Mould;
 import org.flexwright.model.Need;
 import org.flexwright.model.PluginUse;
+import org.flexwright.model.Premix;
 import org.flexwright.model.Project;
 import org.flexwright.model.Recipe;
 import org.flexwright.model.ReferencePart;
+import org.flexwright.model.SavedSearch;
 import org.flexwright.model.Session;
 import org.flexwright.model.StopOverride;
 import org.flexwright.model.TargetSheet;
@@ -63,6 +67,12 @@ import org.flexwright.model.Trial;
  *   <li>{@link org.flexwright.model.impl.ProjectImpl#getAcknowledgements <em>Acknowledgements</em>}</li>
  *   <li>{@link org.flexwright.model.impl.ProjectImpl#getOverrides <em>Overrides</em>}</li>
  *   <li>{@link org.flexwright.model.impl.ProjectImpl#getPlugins <em>Plugins</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.ProjectImpl#getMoulds <em>Moulds</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.ProjectImpl#getPremixes <em>Premixes</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.ProjectImpl#getBatches <em>Batches</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.ProjectImpl#getSearches <em>Searches</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.ProjectImpl#getHourlyRate <em>Hourly Rate</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.ProjectImpl#getCupPrice <em>Cup Price</em>}</li>
  * </ul>
  *
  * @generated
@@ -337,6 +347,86 @@ public class ProjectImpl extends EntryImpl implements Project {
 	 * @ordered
 	 */
 	protected EList<PluginUse> plugins;
+
+	/**
+	 * The cached value of the '{@link #getMoulds() <em>Moulds</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMoulds()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Mould> moulds;
+
+	/**
+	 * The cached value of the '{@link #getPremixes() <em>Premixes</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPremixes()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Premix> premixes;
+
+	/**
+	 * The cached value of the '{@link #getBatches() <em>Batches</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBatches()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Batch> batches;
+
+	/**
+	 * The cached value of the '{@link #getSearches() <em>Searches</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSearches()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<SavedSearch> searches;
+
+	/**
+	 * The default value of the '{@link #getHourlyRate() <em>Hourly Rate</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getHourlyRate()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double HOURLY_RATE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getHourlyRate() <em>Hourly Rate</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getHourlyRate()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double hourlyRate = HOURLY_RATE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getCupPrice() <em>Cup Price</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCupPrice()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double CUP_PRICE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getCupPrice() <em>Cup Price</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCupPrice()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double cupPrice = CUP_PRICE_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -693,6 +783,104 @@ public class ProjectImpl extends EntryImpl implements Project {
 	 * @generated
 	 */
 	@Override
+	public EList<Mould> getMoulds() {
+		if (moulds == null) {
+			moulds = new EObjectContainmentEList<Mould>(Mould.class, this, ModelPackage.PROJECT__MOULDS);
+		}
+		return moulds;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<Premix> getPremixes() {
+		if (premixes == null) {
+			premixes = new EObjectContainmentEList<Premix>(Premix.class, this, ModelPackage.PROJECT__PREMIXES);
+		}
+		return premixes;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<Batch> getBatches() {
+		if (batches == null) {
+			batches = new EObjectContainmentEList<Batch>(Batch.class, this, ModelPackage.PROJECT__BATCHES);
+		}
+		return batches;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<SavedSearch> getSearches() {
+		if (searches == null) {
+			searches = new EObjectContainmentEList<SavedSearch>(SavedSearch.class, this, ModelPackage.PROJECT__SEARCHES);
+		}
+		return searches;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getHourlyRate() {
+		return hourlyRate;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setHourlyRate(Double newHourlyRate) {
+		Double oldHourlyRate = hourlyRate;
+		hourlyRate = newHourlyRate;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.PROJECT__HOURLY_RATE, oldHourlyRate, hourlyRate));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getCupPrice() {
+		return cupPrice;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setCupPrice(Double newCupPrice) {
+		Double oldCupPrice = cupPrice;
+		cupPrice = newCupPrice;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.PROJECT__CUP_PRICE, oldCupPrice, cupPrice));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case ModelPackage.PROJECT__NEEDS:
@@ -721,6 +909,14 @@ public class ProjectImpl extends EntryImpl implements Project {
 				return ((InternalEList<?>)getOverrides()).basicRemove(otherEnd, msgs);
 			case ModelPackage.PROJECT__PLUGINS:
 				return ((InternalEList<?>)getPlugins()).basicRemove(otherEnd, msgs);
+			case ModelPackage.PROJECT__MOULDS:
+				return ((InternalEList<?>)getMoulds()).basicRemove(otherEnd, msgs);
+			case ModelPackage.PROJECT__PREMIXES:
+				return ((InternalEList<?>)getPremixes()).basicRemove(otherEnd, msgs);
+			case ModelPackage.PROJECT__BATCHES:
+				return ((InternalEList<?>)getBatches()).basicRemove(otherEnd, msgs);
+			case ModelPackage.PROJECT__SEARCHES:
+				return ((InternalEList<?>)getSearches()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -773,6 +969,18 @@ public class ProjectImpl extends EntryImpl implements Project {
 				return getOverrides();
 			case ModelPackage.PROJECT__PLUGINS:
 				return getPlugins();
+			case ModelPackage.PROJECT__MOULDS:
+				return getMoulds();
+			case ModelPackage.PROJECT__PREMIXES:
+				return getPremixes();
+			case ModelPackage.PROJECT__BATCHES:
+				return getBatches();
+			case ModelPackage.PROJECT__SEARCHES:
+				return getSearches();
+			case ModelPackage.PROJECT__HOURLY_RATE:
+				return getHourlyRate();
+			case ModelPackage.PROJECT__CUP_PRICE:
+				return getCupPrice();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -859,6 +1067,28 @@ public class ProjectImpl extends EntryImpl implements Project {
 				getPlugins().clear();
 				getPlugins().addAll((Collection<? extends PluginUse>)newValue);
 				return;
+			case ModelPackage.PROJECT__MOULDS:
+				getMoulds().clear();
+				getMoulds().addAll((Collection<? extends Mould>)newValue);
+				return;
+			case ModelPackage.PROJECT__PREMIXES:
+				getPremixes().clear();
+				getPremixes().addAll((Collection<? extends Premix>)newValue);
+				return;
+			case ModelPackage.PROJECT__BATCHES:
+				getBatches().clear();
+				getBatches().addAll((Collection<? extends Batch>)newValue);
+				return;
+			case ModelPackage.PROJECT__SEARCHES:
+				getSearches().clear();
+				getSearches().addAll((Collection<? extends SavedSearch>)newValue);
+				return;
+			case ModelPackage.PROJECT__HOURLY_RATE:
+				setHourlyRate((Double)newValue);
+				return;
+			case ModelPackage.PROJECT__CUP_PRICE:
+				setCupPrice((Double)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -931,6 +1161,24 @@ public class ProjectImpl extends EntryImpl implements Project {
 			case ModelPackage.PROJECT__PLUGINS:
 				getPlugins().clear();
 				return;
+			case ModelPackage.PROJECT__MOULDS:
+				getMoulds().clear();
+				return;
+			case ModelPackage.PROJECT__PREMIXES:
+				getPremixes().clear();
+				return;
+			case ModelPackage.PROJECT__BATCHES:
+				getBatches().clear();
+				return;
+			case ModelPackage.PROJECT__SEARCHES:
+				getSearches().clear();
+				return;
+			case ModelPackage.PROJECT__HOURLY_RATE:
+				setHourlyRate(HOURLY_RATE_EDEFAULT);
+				return;
+			case ModelPackage.PROJECT__CUP_PRICE:
+				setCupPrice(CUP_PRICE_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -983,6 +1231,18 @@ public class ProjectImpl extends EntryImpl implements Project {
 				return overrides != null && !overrides.isEmpty();
 			case ModelPackage.PROJECT__PLUGINS:
 				return plugins != null && !plugins.isEmpty();
+			case ModelPackage.PROJECT__MOULDS:
+				return moulds != null && !moulds.isEmpty();
+			case ModelPackage.PROJECT__PREMIXES:
+				return premixes != null && !premixes.isEmpty();
+			case ModelPackage.PROJECT__BATCHES:
+				return batches != null && !batches.isEmpty();
+			case ModelPackage.PROJECT__SEARCHES:
+				return searches != null && !searches.isEmpty();
+			case ModelPackage.PROJECT__HOURLY_RATE:
+				return HOURLY_RATE_EDEFAULT == null ? hourlyRate != null : !HOURLY_RATE_EDEFAULT.equals(hourlyRate);
+			case ModelPackage.PROJECT__CUP_PRICE:
+				return CUP_PRICE_EDEFAULT == null ? cupPrice != null : !CUP_PRICE_EDEFAULT.equals(cupPrice);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -1011,6 +1271,10 @@ public class ProjectImpl extends EntryImpl implements Project {
 		result.append(formatVersion);
 		result.append(", journalSeq: ");
 		result.append(journalSeq);
+		result.append(", hourlyRate: ");
+		result.append(hourlyRate);
+		result.append(", cupPrice: ");
+		result.append(cupPrice);
 		result.append(')');
 		return result.toString();
 	}

@@ -4,16 +4,25 @@ package org.flexwright.model.impl;
 
 import java.time.Instant;
 
+import java.util.Collection;
+
 import org.eclipse.emf.common.notify.Notification;
 import org.eclipse.emf.common.notify.NotificationChain;
+
+import org.eclipse.emf.common.util.EList;
 
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.InternalEObject;
 
 import org.eclipse.emf.ecore.impl.ENotificationImpl;
 
+import org.eclipse.emf.ecore.util.EObjectContainmentEList;
+import org.eclipse.emf.ecore.util.InternalEList;
+
+import org.flexwright.model.MaterialGrade;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Recipe;
+import org.flexwright.model.TargetSheet;
 import org.flexwright.model.Trial;
 
 /**
@@ -31,6 +40,10 @@ import org.flexwright.model.Trial;
  *   <li>{@link org.flexwright.model.impl.RecipeImpl#getLimits <em>Limits</em>}</li>
  *   <li>{@link org.flexwright.model.impl.RecipeImpl#getFrom <em>From</em>}</li>
  *   <li>{@link org.flexwright.model.impl.RecipeImpl#getPlan <em>Plan</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.RecipeImpl#getMaterials <em>Materials</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.RecipeImpl#getAsMade <em>As Made</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.RecipeImpl#getTargets <em>Targets</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.RecipeImpl#getChanges <em>Changes</em>}</li>
  * </ul>
  *
  * @generated
@@ -155,6 +168,56 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 	 * @ordered
 	 */
 	protected Trial plan;
+
+	/**
+	 * The cached value of the '{@link #getMaterials() <em>Materials</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMaterials()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<MaterialGrade> materials;
+
+	/**
+	 * The cached value of the '{@link #getAsMade() <em>As Made</em>}' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getAsMade()
+	 * @generated
+	 * @ordered
+	 */
+	protected Trial asMade;
+
+	/**
+	 * The cached value of the '{@link #getTargets() <em>Targets</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getTargets()
+	 * @generated
+	 * @ordered
+	 */
+	protected TargetSheet targets;
+
+	/**
+	 * The default value of the '{@link #getChanges() <em>Changes</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getChanges()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String CHANGES_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getChanges() <em>Changes</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getChanges()
+	 * @generated
+	 * @ordered
+	 */
+	protected String changes = CHANGES_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -381,10 +444,135 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 	 * @generated
 	 */
 	@Override
+	public EList<MaterialGrade> getMaterials() {
+		if (materials == null) {
+			materials = new EObjectContainmentEList<MaterialGrade>(MaterialGrade.class, this, ModelPackage.RECIPE__MATERIALS);
+		}
+		return materials;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Trial getAsMade() {
+		return asMade;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public NotificationChain basicSetAsMade(Trial newAsMade, NotificationChain msgs) {
+		Trial oldAsMade = asMade;
+		asMade = newAsMade;
+		if (eNotificationRequired()) {
+			ENotificationImpl notification = new ENotificationImpl(this, Notification.SET, ModelPackage.RECIPE__AS_MADE, oldAsMade, newAsMade);
+			if (msgs == null) msgs = notification; else msgs.add(notification);
+		}
+		return msgs;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setAsMade(Trial newAsMade) {
+		if (newAsMade != asMade) {
+			NotificationChain msgs = null;
+			if (asMade != null)
+				msgs = ((InternalEObject)asMade).eInverseRemove(this, EOPPOSITE_FEATURE_BASE - ModelPackage.RECIPE__AS_MADE, null, msgs);
+			if (newAsMade != null)
+				msgs = ((InternalEObject)newAsMade).eInverseAdd(this, EOPPOSITE_FEATURE_BASE - ModelPackage.RECIPE__AS_MADE, null, msgs);
+			msgs = basicSetAsMade(newAsMade, msgs);
+			if (msgs != null) msgs.dispatch();
+		}
+		else if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.RECIPE__AS_MADE, newAsMade, newAsMade));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public TargetSheet getTargets() {
+		if (targets != null && targets.eIsProxy()) {
+			InternalEObject oldTargets = (InternalEObject)targets;
+			targets = (TargetSheet)eResolveProxy(oldTargets);
+			if (targets != oldTargets) {
+				if (eNotificationRequired())
+					eNotify(new ENotificationImpl(this, Notification.RESOLVE, ModelPackage.RECIPE__TARGETS, oldTargets, targets));
+			}
+		}
+		return targets;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public TargetSheet basicGetTargets() {
+		return targets;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setTargets(TargetSheet newTargets) {
+		TargetSheet oldTargets = targets;
+		targets = newTargets;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.RECIPE__TARGETS, oldTargets, targets));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getChanges() {
+		return changes;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setChanges(String newChanges) {
+		String oldChanges = changes;
+		changes = newChanges;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.RECIPE__CHANGES, oldChanges, changes));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case ModelPackage.RECIPE__PLAN:
 				return basicSetPlan(null, msgs);
+			case ModelPackage.RECIPE__MATERIALS:
+				return ((InternalEList<?>)getMaterials()).basicRemove(otherEnd, msgs);
+			case ModelPackage.RECIPE__AS_MADE:
+				return basicSetAsMade(null, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -412,6 +600,15 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 				return basicGetFrom();
 			case ModelPackage.RECIPE__PLAN:
 				return getPlan();
+			case ModelPackage.RECIPE__MATERIALS:
+				return getMaterials();
+			case ModelPackage.RECIPE__AS_MADE:
+				return getAsMade();
+			case ModelPackage.RECIPE__TARGETS:
+				if (resolve) return getTargets();
+				return basicGetTargets();
+			case ModelPackage.RECIPE__CHANGES:
+				return getChanges();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -421,6 +618,7 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	@SuppressWarnings("unchecked")
 	@Override
 	public void eSet(int featureID, Object newValue) {
 		switch (featureID) {
@@ -444,6 +642,19 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 				return;
 			case ModelPackage.RECIPE__PLAN:
 				setPlan((Trial)newValue);
+				return;
+			case ModelPackage.RECIPE__MATERIALS:
+				getMaterials().clear();
+				getMaterials().addAll((Collection<? extends MaterialGrade>)newValue);
+				return;
+			case ModelPackage.RECIPE__AS_MADE:
+				setAsMade((Trial)newValue);
+				return;
+			case ModelPackage.RECIPE__TARGETS:
+				setTargets((TargetSheet)newValue);
+				return;
+			case ModelPackage.RECIPE__CHANGES:
+				setChanges((String)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -478,6 +689,18 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 			case ModelPackage.RECIPE__PLAN:
 				setPlan((Trial)null);
 				return;
+			case ModelPackage.RECIPE__MATERIALS:
+				getMaterials().clear();
+				return;
+			case ModelPackage.RECIPE__AS_MADE:
+				setAsMade((Trial)null);
+				return;
+			case ModelPackage.RECIPE__TARGETS:
+				setTargets((TargetSheet)null);
+				return;
+			case ModelPackage.RECIPE__CHANGES:
+				setChanges(CHANGES_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -504,6 +727,14 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 				return from != null;
 			case ModelPackage.RECIPE__PLAN:
 				return plan != null;
+			case ModelPackage.RECIPE__MATERIALS:
+				return materials != null && !materials.isEmpty();
+			case ModelPackage.RECIPE__AS_MADE:
+				return asMade != null;
+			case ModelPackage.RECIPE__TARGETS:
+				return targets != null;
+			case ModelPackage.RECIPE__CHANGES:
+				return CHANGES_EDEFAULT == null ? changes != null : !CHANGES_EDEFAULT.equals(changes);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -528,6 +759,8 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 		result.append(frozenBy);
 		result.append(", limits: ");
 		result.append(limits);
+		result.append(", changes: ");
+		result.append(changes);
 		result.append(')');
 		return result.toString();
 	}

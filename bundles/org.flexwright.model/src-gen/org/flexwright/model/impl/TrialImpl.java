@@ -21,8 +21,11 @@ import org.eclipse.emf.ecore.util.EObjectResolvingEList;
 import org.eclipse.emf.ecore.util.InternalEList;
 
 import org.flexwright.model.Attachment;
+import org.flexwright.model.BenchNote;
 import org.flexwright.model.CalculationRun;
+import org.flexwright.model.Decision;
 import org.flexwright.model.ModelPackage;
+import org.flexwright.model.Mould;
 import org.flexwright.model.Part;
 import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
@@ -52,6 +55,11 @@ import org.flexwright.model.TrialState;
  *   <li>{@link org.flexwright.model.impl.TrialImpl#getParts <em>Parts</em>}</li>
  *   <li>{@link org.flexwright.model.impl.TrialImpl#getCalculations <em>Calculations</em>}</li>
  *   <li>{@link org.flexwright.model.impl.TrialImpl#getAttachments <em>Attachments</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.TrialImpl#getContactAt <em>Contact At</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.TrialImpl#getCupLabel <em>Cup Label</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.TrialImpl#getMould <em>Mould</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.TrialImpl#getNotes <em>Notes</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.TrialImpl#getDecisions <em>Decisions</em>}</li>
  * </ul>
  *
  * @generated
@@ -326,6 +334,76 @@ public class TrialImpl extends EntryImpl implements Trial {
 	 * @ordered
 	 */
 	protected EList<Attachment> attachments;
+
+	/**
+	 * The default value of the '{@link #getContactAt() <em>Contact At</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getContactAt()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Instant CONTACT_AT_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getContactAt() <em>Contact At</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getContactAt()
+	 * @generated
+	 * @ordered
+	 */
+	protected Instant contactAt = CONTACT_AT_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getCupLabel() <em>Cup Label</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCupLabel()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String CUP_LABEL_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getCupLabel() <em>Cup Label</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCupLabel()
+	 * @generated
+	 * @ordered
+	 */
+	protected String cupLabel = CUP_LABEL_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getMould() <em>Mould</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMould()
+	 * @generated
+	 * @ordered
+	 */
+	protected Mould mould;
+
+	/**
+	 * The cached value of the '{@link #getNotes() <em>Notes</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getNotes()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<BenchNote> notes;
+
+	/**
+	 * The cached value of the '{@link #getDecisions() <em>Decisions</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getDecisions()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Decision> decisions;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -697,6 +775,118 @@ public class TrialImpl extends EntryImpl implements Trial {
 	 * @generated
 	 */
 	@Override
+	public Instant getContactAt() {
+		return contactAt;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setContactAt(Instant newContactAt) {
+		Instant oldContactAt = contactAt;
+		contactAt = newContactAt;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.TRIAL__CONTACT_AT, oldContactAt, contactAt));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getCupLabel() {
+		return cupLabel;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setCupLabel(String newCupLabel) {
+		String oldCupLabel = cupLabel;
+		cupLabel = newCupLabel;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.TRIAL__CUP_LABEL, oldCupLabel, cupLabel));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Mould getMould() {
+		if (mould != null && mould.eIsProxy()) {
+			InternalEObject oldMould = (InternalEObject)mould;
+			mould = (Mould)eResolveProxy(oldMould);
+			if (mould != oldMould) {
+				if (eNotificationRequired())
+					eNotify(new ENotificationImpl(this, Notification.RESOLVE, ModelPackage.TRIAL__MOULD, oldMould, mould));
+			}
+		}
+		return mould;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Mould basicGetMould() {
+		return mould;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setMould(Mould newMould) {
+		Mould oldMould = mould;
+		mould = newMould;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.TRIAL__MOULD, oldMould, mould));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<BenchNote> getNotes() {
+		if (notes == null) {
+			notes = new EObjectContainmentEList<BenchNote>(BenchNote.class, this, ModelPackage.TRIAL__NOTES);
+		}
+		return notes;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<Decision> getDecisions() {
+		if (decisions == null) {
+			decisions = new EObjectContainmentEList<Decision>(Decision.class, this, ModelPackage.TRIAL__DECISIONS);
+		}
+		return decisions;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case ModelPackage.TRIAL__STEPS:
@@ -705,6 +895,10 @@ public class TrialImpl extends EntryImpl implements Trial {
 				return ((InternalEList<?>)getParts()).basicRemove(otherEnd, msgs);
 			case ModelPackage.TRIAL__CALCULATIONS:
 				return ((InternalEList<?>)getCalculations()).basicRemove(otherEnd, msgs);
+			case ModelPackage.TRIAL__NOTES:
+				return ((InternalEList<?>)getNotes()).basicRemove(otherEnd, msgs);
+			case ModelPackage.TRIAL__DECISIONS:
+				return ((InternalEList<?>)getDecisions()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -750,6 +944,17 @@ public class TrialImpl extends EntryImpl implements Trial {
 				return getCalculations();
 			case ModelPackage.TRIAL__ATTACHMENTS:
 				return getAttachments();
+			case ModelPackage.TRIAL__CONTACT_AT:
+				return getContactAt();
+			case ModelPackage.TRIAL__CUP_LABEL:
+				return getCupLabel();
+			case ModelPackage.TRIAL__MOULD:
+				if (resolve) return getMould();
+				return basicGetMould();
+			case ModelPackage.TRIAL__NOTES:
+				return getNotes();
+			case ModelPackage.TRIAL__DECISIONS:
+				return getDecisions();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -815,6 +1020,23 @@ public class TrialImpl extends EntryImpl implements Trial {
 				getAttachments().clear();
 				getAttachments().addAll((Collection<? extends Attachment>)newValue);
 				return;
+			case ModelPackage.TRIAL__CONTACT_AT:
+				setContactAt((Instant)newValue);
+				return;
+			case ModelPackage.TRIAL__CUP_LABEL:
+				setCupLabel((String)newValue);
+				return;
+			case ModelPackage.TRIAL__MOULD:
+				setMould((Mould)newValue);
+				return;
+			case ModelPackage.TRIAL__NOTES:
+				getNotes().clear();
+				getNotes().addAll((Collection<? extends BenchNote>)newValue);
+				return;
+			case ModelPackage.TRIAL__DECISIONS:
+				getDecisions().clear();
+				getDecisions().addAll((Collection<? extends Decision>)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -875,6 +1097,21 @@ public class TrialImpl extends EntryImpl implements Trial {
 			case ModelPackage.TRIAL__ATTACHMENTS:
 				getAttachments().clear();
 				return;
+			case ModelPackage.TRIAL__CONTACT_AT:
+				setContactAt(CONTACT_AT_EDEFAULT);
+				return;
+			case ModelPackage.TRIAL__CUP_LABEL:
+				setCupLabel(CUP_LABEL_EDEFAULT);
+				return;
+			case ModelPackage.TRIAL__MOULD:
+				setMould((Mould)null);
+				return;
+			case ModelPackage.TRIAL__NOTES:
+				getNotes().clear();
+				return;
+			case ModelPackage.TRIAL__DECISIONS:
+				getDecisions().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -919,6 +1156,16 @@ public class TrialImpl extends EntryImpl implements Trial {
 				return calculations != null && !calculations.isEmpty();
 			case ModelPackage.TRIAL__ATTACHMENTS:
 				return attachments != null && !attachments.isEmpty();
+			case ModelPackage.TRIAL__CONTACT_AT:
+				return CONTACT_AT_EDEFAULT == null ? contactAt != null : !CONTACT_AT_EDEFAULT.equals(contactAt);
+			case ModelPackage.TRIAL__CUP_LABEL:
+				return CUP_LABEL_EDEFAULT == null ? cupLabel != null : !CUP_LABEL_EDEFAULT.equals(cupLabel);
+			case ModelPackage.TRIAL__MOULD:
+				return mould != null;
+			case ModelPackage.TRIAL__NOTES:
+				return notes != null && !notes.isEmpty();
+			case ModelPackage.TRIAL__DECISIONS:
+				return decisions != null && !decisions.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}
@@ -955,6 +1202,10 @@ public class TrialImpl extends EntryImpl implements Trial {
 		result.append(cost);
 		result.append(", hours: ");
 		result.append(hours);
+		result.append(", contactAt: ");
+		result.append(contactAt);
+		result.append(", cupLabel: ");
+		result.append(cupLabel);
 		result.append(')');
 		return result.toString();
 	}

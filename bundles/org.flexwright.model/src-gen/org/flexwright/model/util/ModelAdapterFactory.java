@@ -192,6 +192,34 @@ public class ModelAdapterFactory extends AdapterFactoryImpl {
 				return createRunResultAdapter();
 			}
 			@Override
+			public Adapter caseBenchNote(BenchNote object) {
+				return createBenchNoteAdapter();
+			}
+			@Override
+			public Adapter caseDecision(Decision object) {
+				return createDecisionAdapter();
+			}
+			@Override
+			public Adapter caseMould(Mould object) {
+				return createMouldAdapter();
+			}
+			@Override
+			public Adapter caseMouldCast(MouldCast object) {
+				return createMouldCastAdapter();
+			}
+			@Override
+			public Adapter casePremix(Premix object) {
+				return createPremixAdapter();
+			}
+			@Override
+			public Adapter caseBatch(Batch object) {
+				return createBatchAdapter();
+			}
+			@Override
+			public Adapter caseSavedSearch(SavedSearch object) {
+				return createSavedSearchAdapter();
+			}
+			@Override
 			public Adapter defaultCase(EObject object) {
 				return createEObjectAdapter();
 			}
@@ -642,6 +670,104 @@ public class ModelAdapterFactory extends AdapterFactoryImpl {
 	 * @generated
 	 */
 	public Adapter createRunResultAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.flexwright.model.BenchNote <em>Bench Note</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.flexwright.model.BenchNote
+	 * @generated
+	 */
+	public Adapter createBenchNoteAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.flexwright.model.Decision <em>Decision</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.flexwright.model.Decision
+	 * @generated
+	 */
+	public Adapter createDecisionAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.flexwright.model.Mould <em>Mould</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.flexwright.model.Mould
+	 * @generated
+	 */
+	public Adapter createMouldAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.flexwright.model.MouldCast <em>Mould Cast</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.flexwright.model.MouldCast
+	 * @generated
+	 */
+	public Adapter createMouldCastAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.flexwright.model.Premix <em>Premix</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.flexwright.model.Premix
+	 * @generated
+	 */
+	public Adapter createPremixAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.flexwright.model.Batch <em>Batch</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.flexwright.model.Batch
+	 * @generated
+	 */
+	public Adapter createBatchAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.flexwright.model.SavedSearch <em>Saved Search</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.flexwright.model.SavedSearch
+	 * @generated
+	 */
+	public Adapter createSavedSearchAdapter() {
 		return null;
 	}
 
