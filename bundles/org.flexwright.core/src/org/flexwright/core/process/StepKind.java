@@ -1,8 +1,13 @@
 package org.flexwright.core.process;
 
+import java.time.Instant;
 import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
 
 import org.eclipse.emf.ecore.EClass;
+import org.flexwright.core.bench.GatePoint;
+import org.flexwright.core.bench.StepMark;
 import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
 
@@ -34,5 +39,33 @@ public interface StepKind {
     /** What the step says about itself right now, from its planned and actual values; empty when it has nothing to say. */
     default List<StepAdvice> advice(Step step, Trial trial) {
         return List.of();
+    }
+
+    /**
+     * What must be so before this step begins, and what must be so of its outcome before a later step that cannot be taken back; empty
+     * when it asks for nothing. A step with a point of the first sort has a gate.
+     */
+    default List<GatePoint> gate(Step step, Trial trial, Instant now) {
+        return List.of();
+    }
+
+    /** Moments to watch in this step: vacuum off, demould; empty when the core step's planned times say it all. */
+    default List<StepMark> marks(Step step, Trial trial) {
+        return List.of();
+    }
+
+    /** What the clock says of actual features, by name, in each one's unit: offered, never filled in by itself. */
+    default Map<String, Double> timed(Step step, Trial trial, Instant now) {
+        return Map.of();
+    }
+
+    /** Minutes of the mix's working time this step needs from its start; empty when it needs none, or nothing tells how many. */
+    default OptionalDouble needsWorkingTime(Step step, Trial trial) {
+        return OptionalDouble.empty();
+    }
+
+    /** True when this step fills the trial's mould, so that its end counts as a cast. */
+    default boolean fillsMould() {
+        return false;
     }
 }
