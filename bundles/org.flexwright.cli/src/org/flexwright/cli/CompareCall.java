@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 
 import org.flexwright.core.field.FieldText;
+import org.flexwright.core.naming.Find;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.verdict.Judgement;
@@ -40,7 +41,7 @@ final class CompareCall extends ProjectCall {
 
     @Override
     protected Reply work(CliServices services, ProjectSession session) {
-        TargetSheet sheet = version == null ? Find.sheet(session.project()) : Find.one("target sheet", session.project().getTargetSheets(),
+        TargetSheet sheet = version == null ? TargetNoun.sheet(session.project()) : Find.one("target sheet", session.project().getTargetSheets(),
                 s -> String.valueOf(s.getVersion()), String.valueOf(version));
         List<Trial> trials = codes.isEmpty() ? session.project().getTrials().stream().filter(t -> !t.getParts().isEmpty()).toList()
                 : codes.stream().map(code -> Find.trial(session.project(), code)).toList();

@@ -1,5 +1,6 @@
 package org.flexwright.cli;
 
+import org.flexwright.core.naming.Find;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.model.ControlPiece;
 import org.flexwright.model.ModelFactory;
@@ -47,7 +48,7 @@ final class ControlNoun extends Noun {
 
         @Override
         protected Reply work(CliServices services, ProjectSession session) {
-            ControlPiece piece = Find.one("control piece", session.project().getControlPieces(), ControlPiece::getCode, code);
+            ControlPiece piece = Find.controlPiece(session.project(), code);
             options.read(services, session.project(), piece);
             session.execute("Read control piece " + piece.getCode(), edit -> {
                 options.add(edit, piece);

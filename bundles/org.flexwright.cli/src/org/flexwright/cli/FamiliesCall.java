@@ -21,7 +21,7 @@ final class FamiliesCall extends ProjectCall {
 
     @Override
     protected Reply work(CliServices services, ProjectSession session) {
-        TargetSheet sheet = Find.sheet(session.project());
+        TargetSheet sheet = TargetNoun.sheet(session.project());
         List<FamilyReach> families = services.registries().estimates().families(sheet, services.registries().properties());
         Reply reply = new Reply(id()).input("sheet", sheet.getVersion());
         if (families.isEmpty()) {

@@ -17,6 +17,7 @@ import org.flexwright.core.field.FieldDescriptor;
 import org.flexwright.core.field.FieldDescriptors;
 import org.flexwright.core.field.FieldInput;
 import org.flexwright.core.field.FieldRole;
+import org.flexwright.core.naming.Nearest;
 
 /** Typed options read by the same descriptors as the forms and put into a model object that is about to be added or edited. */
 final class Inputs {

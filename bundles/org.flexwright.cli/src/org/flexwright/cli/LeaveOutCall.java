@@ -2,6 +2,7 @@ package org.flexwright.cli;
 
 import java.util.List;
 
+import org.flexwright.core.naming.Find;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.reading.ReadingPrinter;
 import org.flexwright.core.session.ProjectSession;
@@ -31,7 +32,7 @@ final class LeaveOutCall extends TrialNoun.OneTrial {
     protected Reply work(CliServices services, ProjectSession session) {
         Trial trial = trial(session);
         Part piece = Find.part(trial, part);
-        PropertyDef def = Find.property(services, property);
+        PropertyDef def = Find.property(services.registries().properties(), property);
         List<Measurement> measurements = piece.getMeasurements().stream().filter(m -> def.id().equals(m.getKey().getProperty())).toList();
         List<Reading> readings = measurements.stream().flatMap(m -> m.getReadings().stream()).toList();
         if (reason.isBlank()) {

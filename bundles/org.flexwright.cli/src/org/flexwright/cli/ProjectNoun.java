@@ -9,6 +9,8 @@ import org.flexwright.core.field.FieldText;
 import org.flexwright.core.find.Finding;
 import org.flexwright.core.find.FindingRule;
 import org.flexwright.core.find.FindingService;
+import org.flexwright.core.naming.Find;
+import org.flexwright.core.naming.Names;
 import org.flexwright.core.session.KeptVersion;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.session.ProjectStore;
@@ -147,7 +149,7 @@ final class ProjectNoun extends Noun {
             for (Finding finding : service.check(project, services.clock().instant())) {
                 EObject subject = session.find(finding.subject()).orElse(null);
                 if (only == null || inside(subject, only)) {
-                    reply.finding(finding, Names.of(subject), FindingService.overridden(finding, project).isPresent());
+                    reply.finding(finding, Names.path(subject), FindingService.overridden(finding, project).isPresent());
                     count++;
                 }
             }

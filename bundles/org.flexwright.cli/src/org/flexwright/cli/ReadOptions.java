@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
+import org.flexwright.core.naming.Find;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.reading.ReadingInput;
 import org.flexwright.core.reading.ReadingParser;
@@ -55,7 +56,7 @@ final class ReadOptions {
 
     /** Reads all of it; throws UsageException on the first that is not accepted. */
     void read(CliServices services, Project project, Specimen piece) {
-        def = Find.property(services, property);
+        def = Find.property(services.registries().properties(), property);
         at0 = session == null ? null : Find.session(project, session);
         gauge = instrument == null ? null : Find.instrument(project, instrument);
         key = conditions.key(def, services);
@@ -64,7 +65,7 @@ final class ReadOptions {
         }
         services.registries().redirect(key, piece.getThickness()).ifPresent(to -> {
             key.setProperty(to.property());
-            def = Find.property(services, to.property());
+            def = Find.property(services.registries().properties(), to.property());
             note = to.note().text();
         });
         Instant moment = services.clock().instant();

@@ -3,6 +3,7 @@ package org.flexwright.cli;
 import java.util.List;
 import java.util.Map;
 
+import org.flexwright.core.naming.Find;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.trial.Recipes;
 import org.flexwright.core.verdict.RecipeGate;

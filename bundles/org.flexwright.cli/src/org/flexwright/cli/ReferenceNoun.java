@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 
 import org.flexwright.core.field.FieldText;
+import org.flexwright.core.naming.Find;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.reading.ReadingPrinter;
 import org.flexwright.model.Knowledge;

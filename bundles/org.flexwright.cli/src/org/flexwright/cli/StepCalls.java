@@ -12,6 +12,7 @@ import org.eclipse.emf.ecore.xml.type.AnyType;
 import org.flexwright.core.field.FieldDescriptor;
 import org.flexwright.core.field.FieldDescriptors;
 import org.flexwright.core.field.Provenances;
+import org.flexwright.core.naming.Find;
 import org.flexwright.core.process.CardLine;
 import org.flexwright.core.process.HazardPrompt;
 import org.flexwright.core.process.StepAdvice;

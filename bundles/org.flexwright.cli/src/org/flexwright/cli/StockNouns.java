@@ -2,11 +2,11 @@ package org.flexwright.cli;
 
 import java.util.List;
 
+import org.flexwright.core.naming.Find;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.trial.BenchSessions;
 import org.flexwright.core.trial.Lots;
 import org.flexwright.core.trial.MaterialValues;
-import org.flexwright.model.ControlPiece;
 import org.flexwright.model.Instrument;
 import org.flexwright.model.Lot;
 import org.flexwright.model.MaterialGrade;
@@ -98,7 +98,7 @@ final class StockNouns {
 
         @Override
         protected Reply work(CliServices services, ProjectSession session) {
-            PropertyDef def = Find.property(services, property);
+            PropertyDef def = Find.property(services.registries().properties(), property);
             if (sheet == null && own == null) {
                 throw new UsageException("Give the sheet's value with --sheet, your own with --own, or both.");
             }
@@ -257,7 +257,7 @@ final class StockNouns {
             added.setAt(services.clock().instant());
             added.setWho(services.who());
             new Inputs().put("code", code).put("at", at).put("roomC", room).put("roomRh", humidity).put("who", who).fill(added, services.clock());
-            added.setControlPiece(control == null ? null : Find.one("control piece", project.getControlPieces(), ControlPiece::getCode, control));
+            added.setControlPiece(control == null ? null : Find.controlPiece(project, control));
             instruments.forEach(name -> added.getInstruments().add(Find.instrument(project, name)));
             session.execute("Add session " + code, edit -> BenchSessions.add(edit, added));
             return new Reply(id()).words("session", code);

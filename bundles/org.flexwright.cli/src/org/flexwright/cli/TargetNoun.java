@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 
+import org.flexwright.core.naming.Find;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.trial.TargetSheets;
 import org.flexwright.model.ModelFactory;
+import org.flexwright.model.Project;
 import org.flexwright.model.PropertyKey;
 import org.flexwright.model.Target;
 import org.flexwright.model.TargetRule;
@@ -86,7 +88,7 @@ final class TargetNoun extends Noun {
 
         @Override
         protected Reply work(CliServices services, ProjectSession session) {
-            PropertyDef def = Find.property(services, property);
+            PropertyDef def = Find.property(services.registries().properties(), property);
             Target target = ModelFactory.eINSTANCE.createTarget();
             new Inputs().put("weight", weight).put("allowedShare", allowedShare).fill(target, services.clock());
             target.setKey(conditions.key(def, services));
@@ -94,7 +96,7 @@ final class TargetNoun extends Noun {
             target.setRejectBelow(Typed.number(def, rejectBelow));
             target.setRejectAbove(Typed.number(def, rejectAbove));
             session.execute("Add target " + def.title(), edit -> TargetSheets.add(edit, target, reason));
-            TargetSheet sheet = Find.sheet(session.project());
+            TargetSheet sheet = sheet(session.project());
             return new Reply(id()).words("property", def.id()).words("target", words(def, target)).result("sheet", Value.number(sheet.getVersion(),
                     "1", Reply.OWN_RECORD));
         }
@@ -154,13 +156,22 @@ final class TargetNoun extends Noun {
 
         @Override
         protected Reply work(CliServices services, ProjectSession session) {
-            PropertyDef def = Find.property(services, property);
+            PropertyDef def = Find.property(services.registries().properties(), property);
             PropertyKey key = conditions.key(def, services);
             session.execute("Remove target " + def.title(), edit -> TargetSheets.remove(edit, key, reason));
-            TargetSheet sheet = Find.sheet(session.project());
+            TargetSheet sheet = sheet(session.project());
             return new Reply(id()).words("property", def.id()).result("sheet", Value.number(sheet.getVersion(), "1", Reply.OWN_RECORD)).result("targets",
                     Value.number(sheet.getTargets().size(), "1", Reply.OWN_RECORD));
         }
+    }
+
+    /** The newest target sheet. */
+    static TargetSheet sheet(Project project) {
+        TargetSheet sheet = TargetSheets.current(project);
+        if (sheet == null) {
+            throw new UsageException("There is no target sheet yet: flexwright target add makes one.");
+        }
+        return sheet;
     }
 
     static String words(PropertyDef def, Target target) {
@@ -218,7 +229,7 @@ final class TargetNoun extends Noun {
 
         @Override
         protected Reply work(CliServices services, ProjectSession session) {
-            TargetSheet sheet = Find.sheet(session.project());
+            TargetSheet sheet = sheet(session.project());
             session.execute("Freeze target sheet v" + sheet.getVersion(), edit -> TargetSheets.freeze(edit, sheet, who == null ? services.who()
                     : who));
             return new Reply(id()).result("sheet", Value.number(sheet.getVersion(), "1", Reply.OWN_RECORD));

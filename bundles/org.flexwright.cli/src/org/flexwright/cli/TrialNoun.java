@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 
 import org.flexwright.core.field.FieldDescriptors;
 import org.flexwright.core.field.FieldText;
+import org.flexwright.core.naming.Find;
 import org.flexwright.core.process.ProcessKind;
 import org.flexwright.core.reading.ReadingPrinter;
 import org.flexwright.core.session.ProjectSession;

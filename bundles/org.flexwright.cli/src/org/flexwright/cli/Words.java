@@ -5,7 +5,7 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 
-import org.flexwright.model.PartRole;
+import org.flexwright.core.naming.Names;
 
 /** Names turned into words. */
 final class Words {
@@ -29,10 +29,7 @@ final class Words {
 
     /** An enum constant as people type it: {@code WITNESS_BUTTON} becomes {@code witness button}; the components are A and B. */
     static String of(Enum<?> constant) {
-        if (constant == PartRole.COMPONENT_A || constant == PartRole.COMPONENT_B) {
-            return constant == PartRole.COMPONENT_A ? "A" : "B";
-        }
-        return constant == null ? "" : constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return Names.word(constant);
     }
 
     /** A moment in the time of this place, to the minute; empty for null. */

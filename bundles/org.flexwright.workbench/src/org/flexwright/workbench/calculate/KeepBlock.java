@@ -9,6 +9,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.flexwright.core.calc.Calculation;
 import org.flexwright.core.calc.CalculationResult;
 import org.flexwright.core.calc.CalculationRuns;
+import org.flexwright.core.naming.Names;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.model.Trial;
 import org.flexwright.workbench.kit.Grid;
@@ -21,7 +22,6 @@ import org.flexwright.workbench.pages.common.Doing;
 import org.flexwright.workbench.pages.common.Flow;
 import org.flexwright.workbench.pages.common.Notice;
 import org.flexwright.workbench.pages.common.PickBox;
-import org.flexwright.workbench.project.Names;
 import org.flexwright.workbench.project.ProjectService;
 
 /** Keeps what went in and what came out in a trial, refusals too. */

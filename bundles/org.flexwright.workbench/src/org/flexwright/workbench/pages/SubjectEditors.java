@@ -5,9 +5,9 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PartInitException;
+import org.flexwright.core.naming.Names;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Project;
-import org.flexwright.workbench.project.Names;
 import org.flexwright.workbench.project.ProjectService;
 
 /** Opens things of the project in their editors. */

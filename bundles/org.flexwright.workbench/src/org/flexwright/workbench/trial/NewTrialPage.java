@@ -9,6 +9,7 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Text;
+import org.flexwright.core.naming.Names;
 import org.flexwright.core.process.ProcessKind;
 import org.flexwright.core.registry.Registries;
 import org.flexwright.core.trial.Trials;
@@ -20,7 +21,6 @@ import org.flexwright.workbench.kit.Prose;
 import org.flexwright.workbench.kit.Spacing;
 import org.flexwright.workbench.kit.Type.Role;
 import org.flexwright.workbench.pages.common.Estimates;
-import org.flexwright.workbench.project.Names;
 import org.flexwright.workbench.project.ProjectService;
 
 /** The one page of the new trial. */

@@ -23,6 +23,7 @@ import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.part.ViewPart;
 import org.flexwright.core.find.Finding;
 import org.flexwright.core.find.Severity;
+import org.flexwright.core.naming.Names;
 import org.flexwright.workbench.kit.EmptyState;
 import org.flexwright.workbench.kit.FindingStrip;
 import org.flexwright.workbench.kit.Grid;
@@ -35,7 +36,6 @@ import org.flexwright.workbench.kit.Spacing;
 import org.flexwright.workbench.kit.Type.Role;
 import org.flexwright.workbench.kit.WordRow;
 import org.flexwright.workbench.pages.SubjectEditors;
-import org.flexwright.workbench.project.Names;
 import org.flexwright.workbench.project.ProjectListener;
 import org.flexwright.workbench.project.ProjectService;
 

@@ -8,12 +8,12 @@ import org.eclipse.jface.viewers.StyledCellLabelProvider;
 import org.eclipse.jface.viewers.StyledString;
 import org.eclipse.jface.viewers.ViewerCell;
 import org.eclipse.swt.graphics.TextStyle;
+import org.flexwright.core.naming.Names;
 import org.flexwright.model.Project;
 import org.flexwright.model.Trial;
 import org.flexwright.workbench.kit.Kit;
 import org.flexwright.workbench.kit.Palette.Ink;
 import org.flexwright.workbench.kit.Type.Role;
-import org.flexwright.workbench.project.Names;
 import org.flexwright.workbench.project.ProjectService;
 import org.flexwright.workbench.project.TrialMark;
 

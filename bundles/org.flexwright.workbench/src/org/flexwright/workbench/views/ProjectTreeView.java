@@ -19,6 +19,7 @@ import org.eclipse.ui.IWorkbenchActionConstants;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.handlers.IHandlerService;
 import org.eclipse.ui.part.ViewPart;
+import org.flexwright.core.naming.Names;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.model.MaterialGrade;
 import org.flexwright.model.Project;
@@ -30,7 +31,6 @@ import org.flexwright.workbench.kit.Spacing;
 import org.flexwright.workbench.kit.Type.Role;
 import org.flexwright.workbench.pages.SubjectEditors;
 import org.flexwright.workbench.project.FileDrop;
-import org.flexwright.workbench.project.Names;
 import org.flexwright.workbench.project.ProjectListener;
 import org.flexwright.workbench.project.ProjectService;
 

@@ -10,6 +10,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.flexwright.core.field.FieldDescriptor;
 import org.flexwright.core.field.FieldDescriptors;
 import org.flexwright.core.field.FormModel;
+import org.flexwright.core.naming.Names;
 import org.flexwright.model.Lot;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Trial;
@@ -22,7 +23,6 @@ import org.flexwright.workbench.pages.FindingStrips;
 import org.flexwright.workbench.pages.PageContext;
 import org.flexwright.workbench.pages.common.Block;
 import org.flexwright.workbench.pages.common.BlockPage;
-import org.flexwright.workbench.project.Names;
 
 /** One bottle, spool or can: dates, amount, its own values, the trials it went into. */
 final class LotPage extends BlockPage {

@@ -13,6 +13,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.flexwright.core.field.FieldDescriptor;
 import org.flexwright.core.field.FieldDescriptors;
 import org.flexwright.core.field.FormModel;
+import org.flexwright.core.naming.Names;
 import org.flexwright.model.ControlPiece;
 import org.flexwright.model.Instrument;
 import org.flexwright.model.ModelPackage;
@@ -34,7 +35,6 @@ import org.flexwright.workbench.pages.common.BlockPage;
 import org.flexwright.workbench.pages.common.Flow;
 import org.flexwright.workbench.pages.common.PickBox;
 import org.flexwright.workbench.pages.common.Properties;
-import org.flexwright.workbench.project.Names;
 
 /** A time at the bench: room, person, gauges, control piece, and what was read. */
 final class BenchPage extends BlockPage {

@@ -11,6 +11,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.flexwright.core.field.FieldDescriptor;
 import org.flexwright.core.field.FieldDescriptors;
 import org.flexwright.core.field.FormModel;
+import org.flexwright.core.naming.Names;
 import org.flexwright.core.process.ProcessKind;
 import org.flexwright.core.trial.Trials;
 import org.flexwright.model.ModelPackage;
@@ -27,7 +28,6 @@ import org.flexwright.workbench.pages.PageContext;
 import org.flexwright.workbench.pages.common.Block;
 import org.flexwright.workbench.pages.common.BlockPage;
 import org.flexwright.workbench.pages.common.Estimates;
-import org.flexwright.workbench.project.Names;
 
 /** What is tried and why; what is usually varied on the route, what differs from the trial it is based on, what it will take. */
 final class IdeaPage extends BlockPage {

@@ -16,6 +16,7 @@ import org.eclipse.swt.widgets.Text;
 import org.flexwright.core.field.FieldDescriptor;
 import org.flexwright.core.field.FieldInput;
 import org.flexwright.core.field.FieldType;
+import org.flexwright.core.naming.Names;
 import org.flexwright.core.process.HazardPrompt;
 import org.flexwright.core.trial.Acknowledgements;
 import org.flexwright.model.Acknowledgement;
@@ -32,7 +33,6 @@ import org.flexwright.workbench.kit.Spacing;
 import org.flexwright.workbench.kit.Type.Role;
 import org.flexwright.workbench.pages.common.Block;
 import org.flexwright.workbench.pages.common.Moments;
-import org.flexwright.workbench.project.Names;
 
 /** The usual cautions for what is in the step. They are read and ticked by a person, once a session and lot; nothing is ticked beforehand. */
 final class PromptBlock implements StepPart {

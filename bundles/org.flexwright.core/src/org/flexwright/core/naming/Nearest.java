@@ -1,11 +1,11 @@
-package org.flexwright.cli;
+package org.flexwright.core.naming;
 
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 
 /** What a mistyped name may have meant. */
-final class Nearest {
+public final class Nearest {
     private static final int MOST = 3;
     private static final int LETTERS_A_SLIP = 4;
 
@@ -13,7 +13,7 @@ final class Nearest {
     }
 
     /** The known names closest to what was typed, the best first, three at most; empty when none is close. */
-    static List<String> of(String typed, List<String> known) {
+    public static List<String> of(String typed, List<String> known) {
         String wanted = plain(typed);
         String end = tail(typed);
         return known.stream().filter(name -> close(wanted, name) || close(end, name)).sorted(Comparator.comparingInt((String name) -> distance(end, tail(name)))
