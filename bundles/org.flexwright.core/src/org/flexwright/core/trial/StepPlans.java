@@ -28,6 +28,11 @@ import org.flexwright.model.StepState;
 
 /** Planned steps: from a route's usual order, or carried over from another trial. */
 final class StepPlans {
+    /** What is meant with a material, besides which one it is. */
+    private static final List<EAttribute> USE = List.of(ModelPackage.Literals.MATERIAL_USE__PLANNED, ModelPackage.Literals.MATERIAL_USE__PARTS,
+            ModelPackage.Literals.MATERIAL_USE__PARTS_BY, ModelPackage.Literals.MATERIAL_USE__PARTS_OF, ModelPackage.Literals.MATERIAL_USE__MOISTURE,
+            ModelPackage.Literals.MATERIAL_USE__DRIED);
+
     private StepPlans() {
     }
 
@@ -129,9 +134,12 @@ final class StepPlans {
         use.setRole(from.getRole());
         use.setGrade(from.getGrade());
         use.setLot(from.getLot());
-        use.setPlanned(from.getPlanned());
-        if (from.getPlanned() != null) {
-            use.getProvenance().add(Provenances.create(edit, ModelPackage.Literals.MATERIAL_USE__PLANNED.getName(), Origin.COPIED, source, null));
+        use.setPremix(from.getPremix());
+        for (EAttribute attribute : USE) {
+            if (from.eIsSet(attribute)) {
+                use.eSet(attribute, from.eGet(attribute));
+                use.getProvenance().add(Provenances.create(edit, attribute.getName(), Origin.COPIED, source, null));
+            }
         }
         return use;
     }

@@ -27,6 +27,7 @@ import org.flexwright.model.Measurement;
 import org.flexwright.model.ModelFactory;
 import org.flexwright.model.Part;
 import org.flexwright.model.PartRole;
+import org.flexwright.model.Premix;
 import org.flexwright.model.Project;
 import org.flexwright.model.Session;
 import org.flexwright.model.Step;
@@ -34,6 +35,7 @@ import org.flexwright.model.StepState;
 import org.flexwright.model.Target;
 import org.flexwright.model.TargetSheet;
 import org.flexwright.model.Trial;
+import org.flexwright.model.Weighing;
 import org.flexwright.model.TrialState;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -143,6 +145,50 @@ class CoreRulesTest {
         assertEquals(Severity.CAUTION, ask(new ExpiredLotRule()).get(0).severity());
         step.setState(StepState.SKIPPED);
         assertEquals(List.of(), ask(new ExpiredLotRule()));
+    }
+
+    @Test
+    void anExpiredLotInsideAPremixIsSaidToo() {
+        Lot lot = ModelFactory.eINSTANCE.createLot();
+        lot.setCode("F3");
+        lot.setExpires(LocalDate.of(2025, 3, 1));
+        MaterialUse powder = ModelFactory.eINSTANCE.createMaterialUse();
+        powder.setLot(lot);
+        Premix premix = ModelFactory.eINSTANCE.createPremix();
+        premix.getIngredients().add(powder);
+        project.getPremixes().add(premix);
+        MaterialUse use = ModelFactory.eINSTANCE.createMaterialUse();
+        use.setPremix(premix);
+        step(StepState.PLANNED).getUses().add(use);
+        assertEquals("T1: lot F3 expired on 2025-03-01.", only(new ExpiredLotRule()));
+    }
+
+    @Test
+    void whatIsStillToBeWeighedIsHeldAgainstWhatIsLeft() {
+        Lot lot = ModelFactory.eINSTANCE.createLot();
+        lot.setId("l7");
+        lot.setCode("L7");
+        MaterialUse use = ModelFactory.eINSTANCE.createMaterialUse();
+        use.setLot(lot);
+        use.setPlanned(60.0);
+        Step step = step(StepState.PLANNED);
+        step.getUses().add(use);
+        assertEquals(List.of(), found(new ShortStockRule()), "nobody said how much there was");
+        lot.setAmount(50.0);
+        assertEquals("T1: 60 g of L7 is still to be weighed, and 50 g is left.", found(new ShortStockRule()).getFirst().message().text());
+        Weighing weighing = ModelFactory.eINSTANCE.createWeighing();
+        weighing.setNet(12.0);
+        use.getWeighings().add(weighing);
+        assertEquals("T1: 48 g of L7 is still to be weighed, and 38 g is left.", found(new ShortStockRule()).getFirst().message().text());
+        lot.setAmount(60.0);
+        assertEquals(List.of(), found(new ShortStockRule()));
+        lot.setAmount(20.0);
+        step.setState(StepState.DONE);
+        assertEquals(List.of(), found(new ShortStockRule()), "nothing is to come");
+    }
+
+    private List<Finding> found(FindingRule rule) {
+        return new FindingService(List.of(rule), CATALOGUE).check(project, NOW);
     }
 
     @Test
@@ -296,7 +342,7 @@ class CoreRulesTest {
     @Test
     void everyRuleHasItsOwnId() {
         List<FindingRule> rules = new ArrayList<>(List.of(new TightToleranceRule(), new ExpiredLotRule(), new UnconfirmedStepRule(), new NoReasonRule(),
-                new ChangedFactorsRule(List.of()), new ControlOffRule(), new RoomUnknownRule(), new AgeUnknownRule()));
+                new ChangedFactorsRule(List.of()), new ControlOffRule(), new RoomUnknownRule(), new AgeUnknownRule(), new ShortStockRule()));
         assertEquals(rules.size(), rules.stream().map(FindingRule::id).distinct().count());
     }
 }

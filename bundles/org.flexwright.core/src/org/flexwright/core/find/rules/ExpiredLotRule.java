@@ -11,6 +11,7 @@ import org.flexwright.core.find.Finding;
 import org.flexwright.core.find.FindingRule;
 import org.flexwright.core.find.RuleContext;
 import org.flexwright.core.find.Severity;
+import org.flexwright.core.trial.Stock;
 import org.flexwright.model.Lot;
 import org.flexwright.model.MaterialUse;
 import org.flexwright.model.Step;
@@ -18,7 +19,7 @@ import org.flexwright.model.StepState;
 import org.flexwright.model.Trial;
 import org.osgi.service.component.annotations.Component;
 
-/** A lot used, or meant to be used, after its date. It blocks nothing. */
+/** A lot used, by itself or in a premix, or meant to be used, after its date. It blocks nothing. */
 @Component(service = FindingRule.class)
 public final class ExpiredLotRule implements FindingRule {
     /** Id of this rule. */
@@ -42,25 +43,23 @@ public final class ExpiredLotRule implements FindingRule {
                 continue;
             }
             LocalDate day = day(context.trial(), step, context.now());
+            boolean past = step.getStartedAt() != null || context.trial().getMadeAt() != null;
             for (MaterialUse use : step.getUses()) {
-                Lot lot = use.getLot();
-                if (lot != null && lot.getExpires() != null && lot.getExpires().isBefore(day)) {
-                    boolean past = step.getStartedAt() != null || context.trial().getMadeAt() != null;
-                    out.accept(Say.finding(this, Severity.CAUTION, use, "lot", past ? "expired.used" : "expired.planned",
-                            List.of("lot=" + lot.getId(), "expires=" + lot.getExpires(), past ? "used=" + day : "planned"), SOURCE, Say.name(context.trial()), lotName(use, lot),
-                            lot.getExpires(), day));
-                }
+                List<MaterialUse> materials = use.getPremix() == null ? List.of(use) : use.getPremix().getIngredients();
+                materials.stream().filter(m -> m.getLot() != null && Stock.expired(m.getLot(), day)).forEach(m -> out.accept(expired(context, use, m, day, past)));
             }
         }
+    }
+
+    private Finding expired(RuleContext context, MaterialUse use, MaterialUse material, LocalDate day, boolean past) {
+        Lot lot = material.getLot();
+        return Say.finding(this, Severity.CAUTION, use, "lot", past ? "expired.used" : "expired.planned",
+                List.of("lot=" + lot.getId(), "expires=" + lot.getExpires(), past ? "used=" + day : "planned"), SOURCE, Say.name(context.trial()), Say.lot(material, lot),
+                lot.getExpires(), day);
     }
 
     private static LocalDate day(Trial trial, Step step, Instant now) {
         Instant at = step.getStartedAt() != null ? step.getStartedAt() : trial.getMadeAt() != null ? trial.getMadeAt() : now;
         return at.atZone(ZoneId.systemDefault()).toLocalDate();
-    }
-
-    private static String lotName(MaterialUse use, Lot lot) {
-        String code = lot.getCode() == null ? Say.words("unnamed") : lot.getCode();
-        return use.getGrade() == null || use.getGrade().getName() == null ? code : Say.words("lotOf", code, use.getGrade().getName());
     }
 }

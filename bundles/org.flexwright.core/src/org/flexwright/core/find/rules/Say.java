@@ -8,6 +8,8 @@ import org.flexwright.core.find.Finding;
 import org.flexwright.core.find.FindingRule;
 import org.flexwright.core.find.Severity;
 import org.flexwright.model.Identified;
+import org.flexwright.model.Lot;
+import org.flexwright.model.MaterialUse;
 import org.flexwright.model.Specimen;
 import org.flexwright.model.Trial;
 
@@ -32,6 +34,12 @@ final class Say {
 
     static String name(Specimen piece) {
         return piece.getCode() == null ? words("unnamed") : piece.getCode();
+    }
+
+    /** A lot as a sentence names it: its number, and of what. */
+    static String lot(MaterialUse use, Lot lot) {
+        String code = lot.getCode() == null ? words("unnamed") : lot.getCode();
+        return use.getGrade() == null || use.getGrade().getName() == null ? code : words("lotOf", code, use.getGrade().getName());
     }
 
     static boolean blank(String text) {
