@@ -3244,13 +3244,58 @@ public interface ModelPackage extends EPackage {
 	int RECIPE__CHANGES = ENTRY_FEATURE_COUNT + 10;
 
 	/**
+	 * The feature id for the '<em><b>Sessions</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECIPE__SESSIONS = ENTRY_FEATURE_COUNT + 11;
+
+	/**
+	 * The feature id for the '<em><b>Instruments</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECIPE__INSTRUMENTS = ENTRY_FEATURE_COUNT + 12;
+
+	/**
+	 * The feature id for the '<em><b>Premixes</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECIPE__PREMIXES = ENTRY_FEATURE_COUNT + 13;
+
+	/**
+	 * The feature id for the '<em><b>Attachments</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECIPE__ATTACHMENTS = ENTRY_FEATURE_COUNT + 14;
+
+	/**
+	 * The feature id for the '<em><b>Mould</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECIPE__MOULD = ENTRY_FEATURE_COUNT + 15;
+
+	/**
 	 * The number of structural features of the '<em>Recipe</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int RECIPE_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 11;
+	int RECIPE_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 16;
 
 	/**
 	 * The number of operations of the '<em>Recipe</em>' class.
@@ -7141,6 +7186,61 @@ public interface ModelPackage extends EPackage {
 	EAttribute getRecipe_Changes();
 
 	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Recipe#getSessions <em>Sessions</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Sessions</em>'.
+	 * @see org.flexwright.model.Recipe#getSessions()
+	 * @see #getRecipe()
+	 * @generated
+	 */
+	EReference getRecipe_Sessions();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Recipe#getInstruments <em>Instruments</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Instruments</em>'.
+	 * @see org.flexwright.model.Recipe#getInstruments()
+	 * @see #getRecipe()
+	 * @generated
+	 */
+	EReference getRecipe_Instruments();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Recipe#getPremixes <em>Premixes</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Premixes</em>'.
+	 * @see org.flexwright.model.Recipe#getPremixes()
+	 * @see #getRecipe()
+	 * @generated
+	 */
+	EReference getRecipe_Premixes();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Recipe#getAttachments <em>Attachments</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Attachments</em>'.
+	 * @see org.flexwright.model.Recipe#getAttachments()
+	 * @see #getRecipe()
+	 * @generated
+	 */
+	EReference getRecipe_Attachments();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link org.flexwright.model.Recipe#getMould <em>Mould</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Mould</em>'.
+	 * @see org.flexwright.model.Recipe#getMould()
+	 * @see #getRecipe()
+	 * @generated
+	 */
+	EReference getRecipe_Mould();
+
+	/**
 	 * Returns the meta object for class '{@link org.flexwright.model.Acknowledgement <em>Acknowledgement</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -10145,6 +10245,46 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute RECIPE__CHANGES = eINSTANCE.getRecipe_Changes();
+
+		/**
+		 * The meta object literal for the '<em><b>Sessions</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference RECIPE__SESSIONS = eINSTANCE.getRecipe_Sessions();
+
+		/**
+		 * The meta object literal for the '<em><b>Instruments</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference RECIPE__INSTRUMENTS = eINSTANCE.getRecipe_Instruments();
+
+		/**
+		 * The meta object literal for the '<em><b>Premixes</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference RECIPE__PREMIXES = eINSTANCE.getRecipe_Premixes();
+
+		/**
+		 * The meta object literal for the '<em><b>Attachments</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference RECIPE__ATTACHMENTS = eINSTANCE.getRecipe_Attachments();
+
+		/**
+		 * The meta object literal for the '<em><b>Mould</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference RECIPE__MOULD = eINSTANCE.getRecipe_Mould();
 
 		/**
 		 * The meta object literal for the '{@link org.flexwright.model.impl.AcknowledgementImpl <em>Acknowledgement</em>}' class.

@@ -30,6 +30,11 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link org.flexwright.model.Recipe#getAsMade <em>As Made</em>}</li>
  *   <li>{@link org.flexwright.model.Recipe#getTargets <em>Targets</em>}</li>
  *   <li>{@link org.flexwright.model.Recipe#getChanges <em>Changes</em>}</li>
+ *   <li>{@link org.flexwright.model.Recipe#getSessions <em>Sessions</em>}</li>
+ *   <li>{@link org.flexwright.model.Recipe#getInstruments <em>Instruments</em>}</li>
+ *   <li>{@link org.flexwright.model.Recipe#getPremixes <em>Premixes</em>}</li>
+ *   <li>{@link org.flexwright.model.Recipe#getAttachments <em>Attachments</em>}</li>
+ *   <li>{@link org.flexwright.model.Recipe#getMould <em>Mould</em>}</li>
  * </ul>
  *
  * @see org.flexwright.model.ModelPackage#getRecipe()
@@ -280,5 +285,90 @@ public interface Recipe extends Entry {
 	 * @generated
 	 */
 	void setChanges(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Sessions</b></em>' containment reference list.
+	 * The list contents are of type {@link org.flexwright.model.Session}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * The sessions it was made and read in: copies.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Sessions</em>' containment reference list.
+	 * @see org.flexwright.model.ModelPackage#getRecipe_Sessions()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<Session> getSessions();
+
+	/**
+	 * Returns the value of the '<em><b>Instruments</b></em>' containment reference list.
+	 * The list contents are of type {@link org.flexwright.model.Instrument}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * The balances and gauges it was made and read with: copies.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Instruments</em>' containment reference list.
+	 * @see org.flexwright.model.ModelPackage#getRecipe_Instruments()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<Instrument> getInstruments();
+
+	/**
+	 * Returns the value of the '<em><b>Premixes</b></em>' containment reference list.
+	 * The list contents are of type {@link org.flexwright.model.Premix}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * The blends that went in: copies.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Premixes</em>' containment reference list.
+	 * @see org.flexwright.model.ModelPackage#getRecipe_Premixes()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<Premix> getPremixes();
+
+	/**
+	 * Returns the value of the '<em><b>Attachments</b></em>' containment reference list.
+	 * The list contents are of type {@link org.flexwright.model.Attachment}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Photos and files of the trial it comes from: copies of their entries, the files are the same.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Attachments</em>' containment reference list.
+	 * @see org.flexwright.model.ModelPackage#getRecipe_Attachments()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<Attachment> getAttachments();
+
+	/**
+	 * Returns the value of the '<em><b>Mould</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * The mould it was cast in, with its casts counted: a copy.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Mould</em>' containment reference.
+	 * @see #setMould(Mould)
+	 * @see org.flexwright.model.ModelPackage#getRecipe_Mould()
+	 * @model containment="true"
+	 * @generated
+	 */
+	Mould getMould();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.Recipe#getMould <em>Mould</em>}' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Mould</em>' containment reference.
+	 * @see #getMould()
+	 * @generated
+	 */
+	void setMould(Mould value);
 
 } // Recipe

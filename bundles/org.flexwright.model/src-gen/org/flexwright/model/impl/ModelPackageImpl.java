@@ -2710,6 +2710,56 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EReference getRecipe_Sessions() {
+		return (EReference)recipeEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getRecipe_Instruments() {
+		return (EReference)recipeEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getRecipe_Premixes() {
+		return (EReference)recipeEClass.getEStructuralFeatures().get(13);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getRecipe_Attachments() {
+		return (EReference)recipeEClass.getEStructuralFeatures().get(14);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getRecipe_Mould() {
+		return (EReference)recipeEClass.getEStructuralFeatures().get(15);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getAcknowledgement() {
 		return acknowledgementEClass;
 	}
@@ -4067,6 +4117,11 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEReference(recipeEClass, RECIPE__AS_MADE);
 		createEReference(recipeEClass, RECIPE__TARGETS);
 		createEAttribute(recipeEClass, RECIPE__CHANGES);
+		createEReference(recipeEClass, RECIPE__SESSIONS);
+		createEReference(recipeEClass, RECIPE__INSTRUMENTS);
+		createEReference(recipeEClass, RECIPE__PREMIXES);
+		createEReference(recipeEClass, RECIPE__ATTACHMENTS);
+		createEReference(recipeEClass, RECIPE__MOULD);
 
 		acknowledgementEClass = createEClass(ACKNOWLEDGEMENT);
 		createEAttribute(acknowledgementEClass, ACKNOWLEDGEMENT__PROMPT);
@@ -4499,6 +4554,11 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEReference(getRecipe_AsMade(), this.getTrial(), null, "asMade", null, 0, 1, Recipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getRecipe_Targets(), this.getTargetSheet(), null, "targets", null, 0, 1, Recipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getRecipe_Changes(), ecorePackage.getEString(), "changes", null, 0, 1, Recipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getRecipe_Sessions(), this.getSession(), null, "sessions", null, 0, -1, Recipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getRecipe_Instruments(), this.getInstrument(), null, "instruments", null, 0, -1, Recipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getRecipe_Premixes(), this.getPremix(), null, "premixes", null, 0, -1, Recipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getRecipe_Attachments(), this.getAttachment(), null, "attachments", null, 0, -1, Recipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getRecipe_Mould(), this.getMould(), null, "mould", null, 0, 1, Recipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(acknowledgementEClass, Acknowledgement.class, "Acknowledgement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getAcknowledgement_Prompt(), ecorePackage.getEString(), "prompt", null, 0, 1, Acknowledgement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);

@@ -19,9 +19,14 @@ import org.eclipse.emf.ecore.impl.ENotificationImpl;
 import org.eclipse.emf.ecore.util.EObjectContainmentEList;
 import org.eclipse.emf.ecore.util.InternalEList;
 
+import org.flexwright.model.Attachment;
+import org.flexwright.model.Instrument;
 import org.flexwright.model.MaterialGrade;
 import org.flexwright.model.ModelPackage;
+import org.flexwright.model.Mould;
+import org.flexwright.model.Premix;
 import org.flexwright.model.Recipe;
+import org.flexwright.model.Session;
 import org.flexwright.model.TargetSheet;
 import org.flexwright.model.Trial;
 
@@ -44,6 +49,11 @@ import org.flexwright.model.Trial;
  *   <li>{@link org.flexwright.model.impl.RecipeImpl#getAsMade <em>As Made</em>}</li>
  *   <li>{@link org.flexwright.model.impl.RecipeImpl#getTargets <em>Targets</em>}</li>
  *   <li>{@link org.flexwright.model.impl.RecipeImpl#getChanges <em>Changes</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.RecipeImpl#getSessions <em>Sessions</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.RecipeImpl#getInstruments <em>Instruments</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.RecipeImpl#getPremixes <em>Premixes</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.RecipeImpl#getAttachments <em>Attachments</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.RecipeImpl#getMould <em>Mould</em>}</li>
  * </ul>
  *
  * @generated
@@ -218,6 +228,56 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 	 * @ordered
 	 */
 	protected String changes = CHANGES_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getSessions() <em>Sessions</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSessions()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Session> sessions;
+
+	/**
+	 * The cached value of the '{@link #getInstruments() <em>Instruments</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getInstruments()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Instrument> instruments;
+
+	/**
+	 * The cached value of the '{@link #getPremixes() <em>Premixes</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPremixes()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Premix> premixes;
+
+	/**
+	 * The cached value of the '{@link #getAttachments() <em>Attachments</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getAttachments()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Attachment> attachments;
+
+	/**
+	 * The cached value of the '{@link #getMould() <em>Mould</em>}' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMould()
+	 * @generated
+	 * @ordered
+	 */
+	protected Mould mould;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -565,6 +625,103 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 	 * @generated
 	 */
 	@Override
+	public EList<Session> getSessions() {
+		if (sessions == null) {
+			sessions = new EObjectContainmentEList<Session>(Session.class, this, ModelPackage.RECIPE__SESSIONS);
+		}
+		return sessions;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<Instrument> getInstruments() {
+		if (instruments == null) {
+			instruments = new EObjectContainmentEList<Instrument>(Instrument.class, this, ModelPackage.RECIPE__INSTRUMENTS);
+		}
+		return instruments;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<Premix> getPremixes() {
+		if (premixes == null) {
+			premixes = new EObjectContainmentEList<Premix>(Premix.class, this, ModelPackage.RECIPE__PREMIXES);
+		}
+		return premixes;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<Attachment> getAttachments() {
+		if (attachments == null) {
+			attachments = new EObjectContainmentEList<Attachment>(Attachment.class, this, ModelPackage.RECIPE__ATTACHMENTS);
+		}
+		return attachments;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Mould getMould() {
+		return mould;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public NotificationChain basicSetMould(Mould newMould, NotificationChain msgs) {
+		Mould oldMould = mould;
+		mould = newMould;
+		if (eNotificationRequired()) {
+			ENotificationImpl notification = new ENotificationImpl(this, Notification.SET, ModelPackage.RECIPE__MOULD, oldMould, newMould);
+			if (msgs == null) msgs = notification; else msgs.add(notification);
+		}
+		return msgs;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setMould(Mould newMould) {
+		if (newMould != mould) {
+			NotificationChain msgs = null;
+			if (mould != null)
+				msgs = ((InternalEObject)mould).eInverseRemove(this, EOPPOSITE_FEATURE_BASE - ModelPackage.RECIPE__MOULD, null, msgs);
+			if (newMould != null)
+				msgs = ((InternalEObject)newMould).eInverseAdd(this, EOPPOSITE_FEATURE_BASE - ModelPackage.RECIPE__MOULD, null, msgs);
+			msgs = basicSetMould(newMould, msgs);
+			if (msgs != null) msgs.dispatch();
+		}
+		else if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.RECIPE__MOULD, newMould, newMould));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case ModelPackage.RECIPE__PLAN:
@@ -573,6 +730,16 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 				return ((InternalEList<?>)getMaterials()).basicRemove(otherEnd, msgs);
 			case ModelPackage.RECIPE__AS_MADE:
 				return basicSetAsMade(null, msgs);
+			case ModelPackage.RECIPE__SESSIONS:
+				return ((InternalEList<?>)getSessions()).basicRemove(otherEnd, msgs);
+			case ModelPackage.RECIPE__INSTRUMENTS:
+				return ((InternalEList<?>)getInstruments()).basicRemove(otherEnd, msgs);
+			case ModelPackage.RECIPE__PREMIXES:
+				return ((InternalEList<?>)getPremixes()).basicRemove(otherEnd, msgs);
+			case ModelPackage.RECIPE__ATTACHMENTS:
+				return ((InternalEList<?>)getAttachments()).basicRemove(otherEnd, msgs);
+			case ModelPackage.RECIPE__MOULD:
+				return basicSetMould(null, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -609,6 +776,16 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 				return basicGetTargets();
 			case ModelPackage.RECIPE__CHANGES:
 				return getChanges();
+			case ModelPackage.RECIPE__SESSIONS:
+				return getSessions();
+			case ModelPackage.RECIPE__INSTRUMENTS:
+				return getInstruments();
+			case ModelPackage.RECIPE__PREMIXES:
+				return getPremixes();
+			case ModelPackage.RECIPE__ATTACHMENTS:
+				return getAttachments();
+			case ModelPackage.RECIPE__MOULD:
+				return getMould();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -656,6 +833,25 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 			case ModelPackage.RECIPE__CHANGES:
 				setChanges((String)newValue);
 				return;
+			case ModelPackage.RECIPE__SESSIONS:
+				getSessions().clear();
+				getSessions().addAll((Collection<? extends Session>)newValue);
+				return;
+			case ModelPackage.RECIPE__INSTRUMENTS:
+				getInstruments().clear();
+				getInstruments().addAll((Collection<? extends Instrument>)newValue);
+				return;
+			case ModelPackage.RECIPE__PREMIXES:
+				getPremixes().clear();
+				getPremixes().addAll((Collection<? extends Premix>)newValue);
+				return;
+			case ModelPackage.RECIPE__ATTACHMENTS:
+				getAttachments().clear();
+				getAttachments().addAll((Collection<? extends Attachment>)newValue);
+				return;
+			case ModelPackage.RECIPE__MOULD:
+				setMould((Mould)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -701,6 +897,21 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 			case ModelPackage.RECIPE__CHANGES:
 				setChanges(CHANGES_EDEFAULT);
 				return;
+			case ModelPackage.RECIPE__SESSIONS:
+				getSessions().clear();
+				return;
+			case ModelPackage.RECIPE__INSTRUMENTS:
+				getInstruments().clear();
+				return;
+			case ModelPackage.RECIPE__PREMIXES:
+				getPremixes().clear();
+				return;
+			case ModelPackage.RECIPE__ATTACHMENTS:
+				getAttachments().clear();
+				return;
+			case ModelPackage.RECIPE__MOULD:
+				setMould((Mould)null);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -735,6 +946,16 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 				return targets != null;
 			case ModelPackage.RECIPE__CHANGES:
 				return CHANGES_EDEFAULT == null ? changes != null : !CHANGES_EDEFAULT.equals(changes);
+			case ModelPackage.RECIPE__SESSIONS:
+				return sessions != null && !sessions.isEmpty();
+			case ModelPackage.RECIPE__INSTRUMENTS:
+				return instruments != null && !instruments.isEmpty();
+			case ModelPackage.RECIPE__PREMIXES:
+				return premixes != null && !premixes.isEmpty();
+			case ModelPackage.RECIPE__ATTACHMENTS:
+				return attachments != null && !attachments.isEmpty();
+			case ModelPackage.RECIPE__MOULD:
+				return mould != null;
 		}
 		return super.eIsSet(featureID);
 	}
