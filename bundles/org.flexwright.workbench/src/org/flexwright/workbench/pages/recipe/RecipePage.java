@@ -8,8 +8,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.flexwright.core.process.CardLine;
 import org.flexwright.core.process.ProcessKind;
 import org.flexwright.core.process.StepCard;
-import org.flexwright.core.trial.Trials;
-import org.flexwright.model.ModelPackage;
+import org.flexwright.core.trial.Recipes;
 import org.flexwright.model.Recipe;
 import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
@@ -82,10 +81,7 @@ final class RecipePage extends BlockPage {
 
     private void again() {
         Trial[] made = new Trial[1];
-        if (doing().edit("make " + recipe.getCode() + " again", edit -> {
-            made[0] = Trials.copy(edit, recipe.getPlan(), null, recipe.getCode() + " again");
-            edit.set(made[0], ModelPackage.Literals.TRIAL__BASED_ON, recipe.getFrom());
-        })) {
+        if (doing().edit("make " + recipe.getCode() + " again", edit -> made[0] = Recipes.edit(edit, recipe, null, recipe.getCode() + " again"))) {
             context().open(made[0]);
         }
     }
