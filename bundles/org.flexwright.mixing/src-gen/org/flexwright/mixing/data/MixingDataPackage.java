@@ -193,13 +193,49 @@ public interface MixingDataPackage extends EPackage {
 	int WEIGH_DETAILS__FILLER_BASIS = 13;
 
 	/**
+	 * The feature id for the '<em><b>Batch Mass</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int WEIGH_DETAILS__BATCH_MASS = 14;
+
+	/**
+	 * The feature id for the '<em><b>Index</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int WEIGH_DETAILS__INDEX = 15;
+
+	/**
+	 * The feature id for the '<em><b>Measured Volume</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int WEIGH_DETAILS__MEASURED_VOLUME = 16;
+
+	/**
+	 * The feature id for the '<em><b>Cup Volume</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int WEIGH_DETAILS__CUP_VOLUME = 17;
+
+	/**
 	 * The number of structural features of the '<em>Weigh Details</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int WEIGH_DETAILS_FEATURE_COUNT = 14;
+	int WEIGH_DETAILS_FEATURE_COUNT = 18;
 
 	/**
 	 * The number of operations of the '<em>Weigh Details</em>' class.
@@ -616,6 +652,50 @@ public interface MixingDataPackage extends EPackage {
 	EAttribute getWeighDetails_FillerBasis();
 
 	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.mixing.data.WeighDetails#getBatchMass <em>Batch Mass</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Batch Mass</em>'.
+	 * @see org.flexwright.mixing.data.WeighDetails#getBatchMass()
+	 * @see #getWeighDetails()
+	 * @generated
+	 */
+	EAttribute getWeighDetails_BatchMass();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.mixing.data.WeighDetails#getIndex <em>Index</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Index</em>'.
+	 * @see org.flexwright.mixing.data.WeighDetails#getIndex()
+	 * @see #getWeighDetails()
+	 * @generated
+	 */
+	EAttribute getWeighDetails_Index();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.mixing.data.WeighDetails#getMeasuredVolume <em>Measured Volume</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Measured Volume</em>'.
+	 * @see org.flexwright.mixing.data.WeighDetails#getMeasuredVolume()
+	 * @see #getWeighDetails()
+	 * @generated
+	 */
+	EAttribute getWeighDetails_MeasuredVolume();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.mixing.data.WeighDetails#getCupVolume <em>Cup Volume</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Cup Volume</em>'.
+	 * @see org.flexwright.mixing.data.WeighDetails#getCupVolume()
+	 * @see #getWeighDetails()
+	 * @generated
+	 */
+	EAttribute getWeighDetails_CupVolume();
+
+	/**
 	 * Returns the meta object for class '{@link org.flexwright.mixing.data.MixDetails <em>Mix Details</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -995,6 +1075,38 @@ public interface MixingDataPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute WEIGH_DETAILS__FILLER_BASIS = eINSTANCE.getWeighDetails_FillerBasis();
+
+		/**
+		 * The meta object literal for the '<em><b>Batch Mass</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute WEIGH_DETAILS__BATCH_MASS = eINSTANCE.getWeighDetails_BatchMass();
+
+		/**
+		 * The meta object literal for the '<em><b>Index</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute WEIGH_DETAILS__INDEX = eINSTANCE.getWeighDetails_Index();
+
+		/**
+		 * The meta object literal for the '<em><b>Measured Volume</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute WEIGH_DETAILS__MEASURED_VOLUME = eINSTANCE.getWeighDetails_MeasuredVolume();
+
+		/**
+		 * The meta object literal for the '<em><b>Cup Volume</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute WEIGH_DETAILS__CUP_VOLUME = eINSTANCE.getWeighDetails_CupVolume();
 
 		/**
 		 * The meta object literal for the '{@link org.flexwright.mixing.data.impl.MixDetailsImpl <em>Mix Details</em>}' class.

@@ -31,6 +31,10 @@ import org.eclipse.emf.ecore.EObject;
  *   <li>{@link org.flexwright.mixing.data.WeighDetails#getExtraKind <em>Extra Kind</em>}</li>
  *   <li>{@link org.flexwright.mixing.data.WeighDetails#getFiller <em>Filler</em>}</li>
  *   <li>{@link org.flexwright.mixing.data.WeighDetails#getFillerBasis <em>Filler Basis</em>}</li>
+ *   <li>{@link org.flexwright.mixing.data.WeighDetails#getBatchMass <em>Batch Mass</em>}</li>
+ *   <li>{@link org.flexwright.mixing.data.WeighDetails#getIndex <em>Index</em>}</li>
+ *   <li>{@link org.flexwright.mixing.data.WeighDetails#getMeasuredVolume <em>Measured Volume</em>}</li>
+ *   <li>{@link org.flexwright.mixing.data.WeighDetails#getCupVolume <em>Cup Volume</em>}</li>
  * </ul>
  *
  * @see org.flexwright.mixing.data.MixingDataPackage#getWeighDetails()
@@ -396,5 +400,105 @@ public interface WeighDetails extends EObject {
 	 * @generated
 	 */
 	void setFillerBasis(FillerBasis value);
+
+	/**
+	 * Returns the value of the '<em><b>Batch Mass</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Everything in the cup together. Empty: it follows from the parts to make.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Batch Mass</em>' attribute.
+	 * @see #setBatchMass(Double)
+	 * @see org.flexwright.mixing.data.MixingDataPackage#getWeighDetails_BatchMass()
+	 * @model annotation="urn:flexwright:field kind='MASS' unit='g' min='0' minOpen='true' max='100000' label='Batch' role='planned' help='Everything in the cup together. Empty: it follows from the parts to make.'"
+	 * @generated
+	 */
+	Double getBatchMass();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.mixing.data.WeighDetails#getBatchMass <em>Batch Mass</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Batch Mass</em>' attribute.
+	 * @see #getBatchMass()
+	 * @generated
+	 */
+	void setBatchMass(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Index</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * NCO groups to 100 groups that react with them, water included. Empty: the ratio says it.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Index</em>' attribute.
+	 * @see #setIndex(Double)
+	 * @see org.flexwright.mixing.data.MixingDataPackage#getWeighDetails_Index()
+	 * @model annotation="urn:flexwright:field kind='NUMBER' min='80' max='130' label='Index wanted' role='planned' help='NCO groups to 100 groups that react with them, water included. Empty: the ratio says it.'"
+	 * @generated
+	 */
+	Double getIndex();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.mixing.data.WeighDetails#getIndex <em>Index</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Index</em>' attribute.
+	 * @see #getIndex()
+	 * @generated
+	 */
+	void setIndex(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Measured Volume</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Volume of one part as measured, by water pushed aside or by mass over density; the part volume is that of the drawing.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Measured Volume</em>' attribute.
+	 * @see #setMeasuredVolume(Double)
+	 * @see org.flexwright.mixing.data.MixingDataPackage#getWeighDetails_MeasuredVolume()
+	 * @model annotation="urn:flexwright:field kind='VOLUME' unit='ml' min='0' minOpen='true' max='100000' label='Volume of a part, measured' role='planned' help='Volume of one part as measured, by water pushed aside or by mass over density; the part volume is that of the drawing.'"
+	 * @generated
+	 */
+	Double getMeasuredVolume();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.mixing.data.WeighDetails#getMeasuredVolume <em>Measured Volume</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Measured Volume</em>' attribute.
+	 * @see #getMeasuredVolume()
+	 * @generated
+	 */
+	void setMeasuredVolume(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Cup Volume</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Up to the brim.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Cup Volume</em>' attribute.
+	 * @see #setCupVolume(Double)
+	 * @see org.flexwright.mixing.data.MixingDataPackage#getWeighDetails_CupVolume()
+	 * @model annotation="urn:flexwright:field kind='VOLUME' unit='ml' min='0' minOpen='true' max='100000' label='Cup holds' role='planned' help='Up to the brim.'"
+	 * @generated
+	 */
+	Double getCupVolume();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.mixing.data.WeighDetails#getCupVolume <em>Cup Volume</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Cup Volume</em>' attribute.
+	 * @see #getCupVolume()
+	 * @generated
+	 */
+	void setCupVolume(Double value);
 
 } // WeighDetails

@@ -296,6 +296,46 @@ public class MixingDataPackageImpl extends EPackageImpl implements MixingDataPac
 	 * @generated
 	 */
 	@Override
+	public EAttribute getWeighDetails_BatchMass() {
+		return (EAttribute)weighDetailsEClass.getEStructuralFeatures().get(14);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getWeighDetails_Index() {
+		return (EAttribute)weighDetailsEClass.getEStructuralFeatures().get(15);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getWeighDetails_MeasuredVolume() {
+		return (EAttribute)weighDetailsEClass.getEStructuralFeatures().get(16);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getWeighDetails_CupVolume() {
+		return (EAttribute)weighDetailsEClass.getEStructuralFeatures().get(17);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getMixDetails() {
 		return mixDetailsEClass;
 	}
@@ -554,6 +594,10 @@ public class MixingDataPackageImpl extends EPackageImpl implements MixingDataPac
 		createEAttribute(weighDetailsEClass, WEIGH_DETAILS__EXTRA_KIND);
 		createEAttribute(weighDetailsEClass, WEIGH_DETAILS__FILLER);
 		createEAttribute(weighDetailsEClass, WEIGH_DETAILS__FILLER_BASIS);
+		createEAttribute(weighDetailsEClass, WEIGH_DETAILS__BATCH_MASS);
+		createEAttribute(weighDetailsEClass, WEIGH_DETAILS__INDEX);
+		createEAttribute(weighDetailsEClass, WEIGH_DETAILS__MEASURED_VOLUME);
+		createEAttribute(weighDetailsEClass, WEIGH_DETAILS__CUP_VOLUME);
 
 		mixDetailsEClass = createEClass(MIX_DETAILS);
 		createEAttribute(mixDetailsEClass, MIX_DETAILS__PLANNED_MINUTES);
@@ -627,6 +671,10 @@ public class MixingDataPackageImpl extends EPackageImpl implements MixingDataPac
 		initEAttribute(getWeighDetails_ExtraKind(), this.getExtra(), "extraKind", null, 0, 1, WeighDetails.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getWeighDetails_Filler(), ecorePackage.getEDoubleObject(), "filler", null, 0, 1, WeighDetails.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getWeighDetails_FillerBasis(), this.getFillerBasis(), "fillerBasis", null, 0, 1, WeighDetails.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWeighDetails_BatchMass(), ecorePackage.getEDoubleObject(), "batchMass", null, 0, 1, WeighDetails.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWeighDetails_Index(), ecorePackage.getEDoubleObject(), "index", null, 0, 1, WeighDetails.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWeighDetails_MeasuredVolume(), ecorePackage.getEDoubleObject(), "measuredVolume", null, 0, 1, WeighDetails.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWeighDetails_CupVolume(), ecorePackage.getEDoubleObject(), "cupVolume", null, 0, 1, WeighDetails.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(mixDetailsEClass, MixDetails.class, "MixDetails", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getMixDetails_PlannedMinutes(), ecorePackage.getEDoubleObject(), "plannedMinutes", null, 0, 1, MixDetails.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -841,6 +889,56 @@ public class MixingDataPackageImpl extends EPackageImpl implements MixingDataPac
 			   "label", "Filler counted on",
 			   "role", "planned",
 			   "help", "10 on 100 g of polymer is 9.09 % of the total."
+		   });
+		addAnnotation
+		  (getWeighDetails_BatchMass(),
+		   source,
+		   new String[] {
+			   "kind", "MASS",
+			   "unit", "g",
+			   "min", "0",
+			   "minOpen", "true",
+			   "max", "100000",
+			   "label", "Batch",
+			   "role", "planned",
+			   "help", "Everything in the cup together. Empty: it follows from the parts to make."
+		   });
+		addAnnotation
+		  (getWeighDetails_Index(),
+		   source,
+		   new String[] {
+			   "kind", "NUMBER",
+			   "min", "80",
+			   "max", "130",
+			   "label", "Index wanted",
+			   "role", "planned",
+			   "help", "NCO groups to 100 groups that react with them, water included. Empty: the ratio says it."
+		   });
+		addAnnotation
+		  (getWeighDetails_MeasuredVolume(),
+		   source,
+		   new String[] {
+			   "kind", "VOLUME",
+			   "unit", "ml",
+			   "min", "0",
+			   "minOpen", "true",
+			   "max", "100000",
+			   "label", "Volume of a part, measured",
+			   "role", "planned",
+			   "help", "Volume of one part as measured, by water pushed aside or by mass over density; the part volume is that of the drawing."
+		   });
+		addAnnotation
+		  (getWeighDetails_CupVolume(),
+		   source,
+		   new String[] {
+			   "kind", "VOLUME",
+			   "unit", "ml",
+			   "min", "0",
+			   "minOpen", "true",
+			   "max", "100000",
+			   "label", "Cup holds",
+			   "role", "planned",
+			   "help", "Up to the brim."
 		   });
 		addAnnotation
 		  (getMixDetails_PlannedMinutes(),

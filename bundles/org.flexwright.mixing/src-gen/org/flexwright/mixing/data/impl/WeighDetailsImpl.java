@@ -37,6 +37,10 @@ import org.flexwright.mixing.data.WeighDetails;
  *   <li>{@link org.flexwright.mixing.data.impl.WeighDetailsImpl#getExtraKind <em>Extra Kind</em>}</li>
  *   <li>{@link org.flexwright.mixing.data.impl.WeighDetailsImpl#getFiller <em>Filler</em>}</li>
  *   <li>{@link org.flexwright.mixing.data.impl.WeighDetailsImpl#getFillerBasis <em>Filler Basis</em>}</li>
+ *   <li>{@link org.flexwright.mixing.data.impl.WeighDetailsImpl#getBatchMass <em>Batch Mass</em>}</li>
+ *   <li>{@link org.flexwright.mixing.data.impl.WeighDetailsImpl#getIndex <em>Index</em>}</li>
+ *   <li>{@link org.flexwright.mixing.data.impl.WeighDetailsImpl#getMeasuredVolume <em>Measured Volume</em>}</li>
+ *   <li>{@link org.flexwright.mixing.data.impl.WeighDetailsImpl#getCupVolume <em>Cup Volume</em>}</li>
  * </ul>
  *
  * @generated
@@ -321,6 +325,86 @@ public class WeighDetailsImpl extends MinimalEObjectImpl.Container implements We
 	 * @ordered
 	 */
 	protected FillerBasis fillerBasis = FILLER_BASIS_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getBatchMass() <em>Batch Mass</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBatchMass()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double BATCH_MASS_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getBatchMass() <em>Batch Mass</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBatchMass()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double batchMass = BATCH_MASS_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getIndex() <em>Index</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getIndex()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double INDEX_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getIndex() <em>Index</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getIndex()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double index = INDEX_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getMeasuredVolume() <em>Measured Volume</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMeasuredVolume()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double MEASURED_VOLUME_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getMeasuredVolume() <em>Measured Volume</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMeasuredVolume()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double measuredVolume = MEASURED_VOLUME_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getCupVolume() <em>Cup Volume</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCupVolume()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double CUP_VOLUME_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getCupVolume() <em>Cup Volume</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCupVolume()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double cupVolume = CUP_VOLUME_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -669,6 +753,98 @@ public class WeighDetailsImpl extends MinimalEObjectImpl.Container implements We
 	 * @generated
 	 */
 	@Override
+	public Double getBatchMass() {
+		return batchMass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setBatchMass(Double newBatchMass) {
+		Double oldBatchMass = batchMass;
+		batchMass = newBatchMass;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, MixingDataPackage.WEIGH_DETAILS__BATCH_MASS, oldBatchMass, batchMass));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getIndex() {
+		return index;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setIndex(Double newIndex) {
+		Double oldIndex = index;
+		index = newIndex;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, MixingDataPackage.WEIGH_DETAILS__INDEX, oldIndex, index));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getMeasuredVolume() {
+		return measuredVolume;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setMeasuredVolume(Double newMeasuredVolume) {
+		Double oldMeasuredVolume = measuredVolume;
+		measuredVolume = newMeasuredVolume;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, MixingDataPackage.WEIGH_DETAILS__MEASURED_VOLUME, oldMeasuredVolume, measuredVolume));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getCupVolume() {
+		return cupVolume;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setCupVolume(Double newCupVolume) {
+		Double oldCupVolume = cupVolume;
+		cupVolume = newCupVolume;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, MixingDataPackage.WEIGH_DETAILS__CUP_VOLUME, oldCupVolume, cupVolume));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case MixingDataPackage.WEIGH_DETAILS__RATIO_A:
@@ -699,6 +875,14 @@ public class WeighDetailsImpl extends MinimalEObjectImpl.Container implements We
 				return getFiller();
 			case MixingDataPackage.WEIGH_DETAILS__FILLER_BASIS:
 				return getFillerBasis();
+			case MixingDataPackage.WEIGH_DETAILS__BATCH_MASS:
+				return getBatchMass();
+			case MixingDataPackage.WEIGH_DETAILS__INDEX:
+				return getIndex();
+			case MixingDataPackage.WEIGH_DETAILS__MEASURED_VOLUME:
+				return getMeasuredVolume();
+			case MixingDataPackage.WEIGH_DETAILS__CUP_VOLUME:
+				return getCupVolume();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -752,6 +936,18 @@ public class WeighDetailsImpl extends MinimalEObjectImpl.Container implements We
 				return;
 			case MixingDataPackage.WEIGH_DETAILS__FILLER_BASIS:
 				setFillerBasis((FillerBasis)newValue);
+				return;
+			case MixingDataPackage.WEIGH_DETAILS__BATCH_MASS:
+				setBatchMass((Double)newValue);
+				return;
+			case MixingDataPackage.WEIGH_DETAILS__INDEX:
+				setIndex((Double)newValue);
+				return;
+			case MixingDataPackage.WEIGH_DETAILS__MEASURED_VOLUME:
+				setMeasuredVolume((Double)newValue);
+				return;
+			case MixingDataPackage.WEIGH_DETAILS__CUP_VOLUME:
+				setCupVolume((Double)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -807,6 +1003,18 @@ public class WeighDetailsImpl extends MinimalEObjectImpl.Container implements We
 			case MixingDataPackage.WEIGH_DETAILS__FILLER_BASIS:
 				setFillerBasis(FILLER_BASIS_EDEFAULT);
 				return;
+			case MixingDataPackage.WEIGH_DETAILS__BATCH_MASS:
+				setBatchMass(BATCH_MASS_EDEFAULT);
+				return;
+			case MixingDataPackage.WEIGH_DETAILS__INDEX:
+				setIndex(INDEX_EDEFAULT);
+				return;
+			case MixingDataPackage.WEIGH_DETAILS__MEASURED_VOLUME:
+				setMeasuredVolume(MEASURED_VOLUME_EDEFAULT);
+				return;
+			case MixingDataPackage.WEIGH_DETAILS__CUP_VOLUME:
+				setCupVolume(CUP_VOLUME_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -847,6 +1055,14 @@ public class WeighDetailsImpl extends MinimalEObjectImpl.Container implements We
 				return FILLER_EDEFAULT == null ? filler != null : !FILLER_EDEFAULT.equals(filler);
 			case MixingDataPackage.WEIGH_DETAILS__FILLER_BASIS:
 				return fillerBasis != FILLER_BASIS_EDEFAULT;
+			case MixingDataPackage.WEIGH_DETAILS__BATCH_MASS:
+				return BATCH_MASS_EDEFAULT == null ? batchMass != null : !BATCH_MASS_EDEFAULT.equals(batchMass);
+			case MixingDataPackage.WEIGH_DETAILS__INDEX:
+				return INDEX_EDEFAULT == null ? index != null : !INDEX_EDEFAULT.equals(index);
+			case MixingDataPackage.WEIGH_DETAILS__MEASURED_VOLUME:
+				return MEASURED_VOLUME_EDEFAULT == null ? measuredVolume != null : !MEASURED_VOLUME_EDEFAULT.equals(measuredVolume);
+			case MixingDataPackage.WEIGH_DETAILS__CUP_VOLUME:
+				return CUP_VOLUME_EDEFAULT == null ? cupVolume != null : !CUP_VOLUME_EDEFAULT.equals(cupVolume);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -889,6 +1105,14 @@ public class WeighDetailsImpl extends MinimalEObjectImpl.Container implements We
 		result.append(filler);
 		result.append(", fillerBasis: ");
 		result.append(fillerBasis);
+		result.append(", batchMass: ");
+		result.append(batchMass);
+		result.append(", index: ");
+		result.append(index);
+		result.append(", measuredVolume: ");
+		result.append(measuredVolume);
+		result.append(", cupVolume: ");
+		result.append(cupVolume);
 		result.append(')');
 		return result.toString();
 	}
