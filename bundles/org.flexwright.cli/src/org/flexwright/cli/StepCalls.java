@@ -214,11 +214,7 @@ final class StepCalls {
     }
 
     static void advise(CliServices services, Trial trial, Step step, Reply reply) {
-        StepKind kind = services.registries().findStepKind(step.getKind()).orElse(null);
-        if (kind == null) {
-            return;
-        }
-        for (StepAdvice advice : kind.advice(step, trial)) {
+        for (StepAdvice advice : services.registries().advice(step, trial)) {
             Value value = Value.band(advice.value(), advice.unit());
             reply.result(advice.name(), value);
             reply.line("  " + advice.label() + ": " + value.display() + "   [" + value.source() + "]");

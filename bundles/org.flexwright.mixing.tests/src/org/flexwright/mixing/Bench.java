@@ -8,6 +8,7 @@ import org.eclipse.emf.ecore.EObject;
 import org.flexwright.core.find.Finding;
 import org.flexwright.core.find.FindingRule;
 import org.flexwright.core.find.RuleContext;
+import org.flexwright.core.process.StepKinds;
 import org.flexwright.mixing.data.MixingDataFactory;
 import org.flexwright.mixing.data.WeighDetails;
 import org.flexwright.model.MaterialUse;
@@ -56,7 +57,7 @@ final class Bench {
         Trial trial = ModelFactory.eINSTANCE.createTrial();
         trial.getSteps().addAll(List.of(steps));
         List<Finding> found = new ArrayList<>();
-        rule.check(new RuleContext(null, trial, null, Instant.EPOCH), found::add);
+        rule.check(new RuleContext(null, trial, null, StepKinds.of(new MixStep()), Instant.EPOCH), found::add);
         return found;
     }
 }

@@ -21,6 +21,7 @@ import java.util.stream.Stream;
 import org.flexwright.core.field.FieldDescriptors;
 import org.flexwright.core.find.Finding;
 import org.flexwright.core.find.Severity;
+import org.flexwright.core.process.StepKinds;
 import org.flexwright.core.process.StepKind;
 import org.flexwright.mixing.data.Basis;
 import org.flexwright.mixing.data.DegasDetails;
@@ -33,6 +34,7 @@ import org.flexwright.model.Instrument;
 import org.flexwright.model.ModelFactory;
 import org.flexwright.model.Session;
 import org.flexwright.model.Step;
+import org.flexwright.model.Trial;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -171,6 +173,33 @@ class MixingRulesTest {
         Finding stop = ask(new WorkingTimeLeftRule(), step(MixStep.ID, details), fill).get(0);
         assertEquals(Severity.STOP, stop.severity());
         assertTrue(stop.remedy().text().contains("by 7 min"), stop.remedy().text());
+    }
+
+    /** The time the sheet gives is not the time in a warmer room: the rule asks for the one here. */
+    @Test
+    void theWorkingTimeCountsAsItIsInThisRoomAndCup() {
+        MixDetails details = MixingDataFactory.eINSTANCE.createMixDetails();
+        details.setWorkingTime(20.0);
+        details.setWorkingTimeRule(WorkingTimeRule.VISCOSITY_DOUBLES);
+        details.setWorkingTimeMass(100.0);
+        details.setWorkingTimeC(23.0);
+        Step fill = step("moulding.fill", null);
+        fill.setPlannedStart(5.0);
+        fill.setPlannedDuration(6.0);
+        Step mix = step(MixStep.ID, details, use(COMPONENT_A, 50.0), use(COMPONENT_B, 50.0));
+        assertTrue(ask(new WorkingTimeLeftRule(), mix, fill).isEmpty());
+        mix.setSession(ModelFactory.eINSTANCE.createSession());
+        mix.getSession().setRoomC(33.0);
+        Finding stop = ask(new WorkingTimeLeftRule(), mix, fill).get(0);
+        assertEquals(Severity.STOP, stop.severity());
+        assertTrue(stop.message().text().contains("the working time here is 10 (7 \u2026 13) min"), stop.message().text());
+        Trial trial = (Trial) mix.eContainer();
+        var advice = new MixStep().advice(mix, trial, StepKinds.of(new MixStep())).get(0);
+        assertEquals(20 / 1.941, advice.value().likely(), 0.005);
+        assertEquals("Working time for 100 g at 33 \u00b0C", advice.label());
+        assertTrue(advice.remark().message().text().endsWith("until its viscosity has doubled."), advice.remark().message().text());
+        mix.getSession().setRoomC(23.0);
+        assertTrue(new MixStep().advice(mix, trial, StepKinds.of(new MixStep())).isEmpty(), "what the sheet says is not said twice");
     }
 
     @Test

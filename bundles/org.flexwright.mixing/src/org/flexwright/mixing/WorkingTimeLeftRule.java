@@ -12,6 +12,8 @@ import org.flexwright.core.find.FindingRule;
 import org.flexwright.core.find.RuleContext;
 import org.flexwright.core.find.Severity;
 import org.flexwright.core.process.Steps;
+import org.flexwright.core.process.WorkingTime;
+import org.flexwright.core.process.WorkingTimes;
 import org.flexwright.mixing.data.MixDetails;
 import org.flexwright.mixing.data.WorkingTimeRule;
 import org.flexwright.model.Step;
@@ -45,7 +47,7 @@ public final class WorkingTimeLeftRule implements FindingRule {
         for (var found : Steps.of(context.trial(), MixStep.ID, MixDetails.class)) {
             if (found.details().getWorkingTime() != null) {
                 definition(found.step(), found.details()).ifPresent(out);
-                enough(context.trial(), found.step(), found.details().getWorkingTime()).ifPresent(out);
+                WorkingTimes.of(context.trial(), context.kinds()).flatMap(time -> enough(context.trial(), found.step(), time)).ifPresent(out);
             }
             if (Boolean.FALSE.equals(found.details().getScraped())) {
                 out.accept(new Finding(ID, Severity.CAUTION, found.step().getId(), "scraped", Say.SCRAPED.with(StepNames.of(found.step())),
@@ -76,17 +78,18 @@ public final class WorkingTimeLeftRule implements FindingRule {
                         Say.TIME_RULE_REMEDY.with()));
     }
 
-    /** Only where the plan says when filling starts and how long it takes; counted from first contact. */
-    private static Optional<Finding> enough(Trial trial, Step mix, double workingTime) {
+    /** Only where the plan says when filling starts and how long it takes; counted from first contact, against the time in this room and cup. */
+    private static Optional<Finding> enough(Trial trial, Step mix, WorkingTime time) {
+        double likely = time.minutes().likely();
         for (Step step : trial.getSteps()) {
             Double start = step.getPlannedStart();
             Double needs = step.getPlannedDuration();
-            if (FILL.equals(step.getKind()) && start != null && needs != null && start + LEFT * needs > workingTime) {
-                boolean tooLate = start + needs > workingTime;
-                String latest = Figures.of(Math.max(0, workingTime - LEFT * needs), "min", 3);
-                return Optional.of(new Finding(ID, tooLate ? Severity.STOP : Severity.CAUTION, mix.getId(), "workingTime",
-                        Say.TIME_LEFT.with(StepNames.of(mix), Figures.of(needs, "min"), Figures.of(start, "min"), Figures.of(workingTime, "min")),
-                        List.of("filling from " + Figures.of(start, "min"), "for " + Figures.of(needs, "min"), "working time " + Figures.of(workingTime, "min")),
+            if (FILL.equals(step.getKind()) && start != null && needs != null
+                    && (start + LEFT * needs > likely || start + needs > time.minutes().low())) {
+                String latest = Figures.of(Math.max(0, Math.min(likely - LEFT * needs, time.minutes().low() - needs)), "min", 3);
+                return Optional.of(new Finding(ID, start + needs > likely ? Severity.STOP : Severity.CAUTION, mix.getId(), "workingTime",
+                        Say.TIME_LEFT.with(StepNames.of(mix), Figures.of(needs, "min"), Figures.of(start, "min"), time.text()),
+                        List.of("filling from " + Figures.of(start, "min"), "for " + Figures.of(needs, "min"), "working time " + time.text()),
                         RESERVE, Say.TIME_LEFT_REMEDY.with(latest)));
             }
         }

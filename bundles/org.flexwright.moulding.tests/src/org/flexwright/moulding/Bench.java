@@ -8,6 +8,7 @@ import org.eclipse.emf.ecore.EObject;
 import org.flexwright.core.find.Finding;
 import org.flexwright.core.find.FindingRule;
 import org.flexwright.core.find.RuleContext;
+import org.flexwright.core.process.StepKinds;
 import org.flexwright.model.MaterialGrade;
 import org.flexwright.model.MaterialUse;
 import org.flexwright.model.ModelFactory;
@@ -49,7 +50,7 @@ final class Bench {
 
     static List<Finding> ask(FindingRule rule, Trial trial) {
         List<Finding> found = new ArrayList<>();
-        rule.check(new RuleContext(null, trial, null, Instant.EPOCH), found::add);
+        rule.check(new RuleContext(null, trial, null, StepKinds.of(new FillStep()), Instant.EPOCH), found::add);
         // words of every finding are opened here, so that a missing key fails the test that meets it
         found.forEach(finding -> {
             finding.message().text();

@@ -8,11 +8,23 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
+import org.eclipse.emf.ecore.EClass;
+import org.flexwright.core.Estimate;
+import org.flexwright.core.Source;
 import org.flexwright.core.find.Finding;
+import org.flexwright.core.find.RuleContext;
 import org.flexwright.core.find.Severity;
 import org.flexwright.core.process.HazardPrompt;
+import org.flexwright.core.process.StepAdvice;
+import org.flexwright.core.process.StepKind;
+import org.flexwright.core.process.StepKinds;
+import org.flexwright.core.process.WorkingTime;
+import org.flexwright.model.ModelFactory;
 import org.flexwright.model.PartRole;
 import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
@@ -170,7 +182,7 @@ class MouldingRulesTest {
     @Test
     void theStepSaysHowLongFillingTakes() {
         Filling filling = filling();
-        assertEquals(List.of(), new FillStep().advice(step(FillStep.ID, filling), null));
+        assertEquals(List.of(), advice(filling));
         filling.setWorkingMinutes(5 * Math.log(2));
         filling.setPlannedFillMinutes(1.0);
         filling.setViscosity(2.0);
@@ -178,12 +190,70 @@ class MouldingRulesTest {
         filling.setGateLength(10.0);
         filling.setPlannedPressure(100.0);
         filling.setPartVolume(100.0);
-        var advice = new FillStep().advice(step(FillStep.ID, filling), null);
+        var advice = advice(filling);
         assertEquals(100 / (5 * Math.log(2)), advice.get(0).value().likely(), 1e-9);
         // 55.814 s: printed figure of the same case in MouldingChecksTest
         assertEquals(55.814 / 60, advice.get(1).value().likely(), 1e-5);
         filling.setPartVolume(600.0);
-        assertEquals(1, new FillStep().advice(step(FillStep.ID, filling), null).size(), "what never fills has no time");
+        assertEquals(1, advice(filling).size(), "what never fills has no time");
+    }
+
+    private static List<StepAdvice> advice(Filling filling) {
+        Step step = step(FillStep.ID, filling);
+        return new FillStep().advice(step, trial(step), StepKinds.of(new FillStep()));
+    }
+
+    /** A kind that says a working time, as the mixing step does. */
+    private record Says(WorkingTime time) implements StepKind {
+        @Override
+        public String id() {
+            return "test.says";
+        }
+
+        @Override
+        public String title() {
+            return "Says";
+        }
+
+        @Override
+        public String summary() {
+            return "Says a working time.";
+        }
+
+        @Override
+        public EClass details() {
+            return null;
+        }
+
+        @Override
+        public Optional<WorkingTime> workingTime(Step step, Trial trial) {
+            return Optional.of(time);
+        }
+    }
+
+    /** One working time a trial: the mixing step's, carried to the room, and not the filling step's own. */
+    @Test
+    void theFirstStepThatSaysAWorkingTimeIsAskedAndItsBandCounts() {
+        Filling filling = filling();
+        filling.setWorkingMinutes(100.0);
+        filling.setActualFillMinutes(9.5);
+        Step mix = step("test.says", null);
+        mix.setSession(ModelFactory.eINSTANCE.createSession());
+        mix.getSession().setRoomC(23.0);
+        Trial trial = trial(mix, step(FillStep.ID, filling));
+        var band = new Estimate(9, 10, 12, Source.commonPractice());
+        StepKinds kinds = StepKinds.of(new Says(WorkingTime.stated(band, "", 2.0, null, 23.0, null)), new FillStep());
+        List<Finding> found = new ArrayList<>();
+        new FillTimeRule().check(new RuleContext(null, trial, null, kinds, Instant.EPOCH), found::add);
+        assertEquals(Severity.CAUTION, found.get(0).severity());
+        assertEquals("The mould is full 9.5 min after first contact, and the working time of the mix may be over by then: 10.0 (9.0 \u2026 12.0) min.",
+                found.get(0).message().text());
+        mix.getSession().setRoomC(28.0);
+        found.clear();
+        new FillTimeRule().check(new RuleContext(null, trial, null, kinds, Instant.EPOCH), found::add);
+        assertEquals(Severity.STOP, found.get(0).severity(), "a warmer room leaves about seven minutes");
+        var share = new FillStep().advice(trial.getSteps().get(1), trial, kinds).get(0).value();
+        assertTrue(share.low() < share.likely() && share.likely() < share.high() && share.likely() > 95);
     }
 
     @Test

@@ -2,6 +2,7 @@ package org.flexwright.moulding;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 import org.eclipse.emf.ecore.EClass;
@@ -11,6 +12,9 @@ import org.flexwright.core.Source;
 import org.flexwright.core.process.HazardPrompt;
 import org.flexwright.core.process.StepAdvice;
 import org.flexwright.core.process.StepKind;
+import org.flexwright.core.process.StepKinds;
+import org.flexwright.core.process.WorkingTime;
+import org.flexwright.core.process.WorkingTimes;
 import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
 import org.flexwright.moulding.data.FillMethod;
@@ -55,21 +59,39 @@ public final class FillStep implements StepKind {
     }
 
     @Override
-    public List<StepAdvice> advice(Step step, Trial trial) {
+    public Optional<WorkingTime> workingTime(Step step, Trial trial) {
+        return step.getDetails() instanceof Filling filling && filling.getWorkingMinutes() != null && filling.getWorkingMinutes() > 0
+                ? Optional.of(stated(filling)) : Optional.empty();
+    }
+
+    private static WorkingTime stated(Filling filling) {
+        Double growth = filling.getWorkingGrowth() != null && filling.getWorkingGrowth() > 1 ? filling.getWorkingGrowth() : null;
+        return WorkingTime.stated(Estimate.exact(filling.getWorkingMinutes(), Source.ownRecord(Message.of(FillStep.class, "working-time.typed").text())),
+                filling.getWorkingDefinition() == null ? "" : filling.getWorkingDefinition(), growth, null, null, null);
+    }
+
+    @Override
+    public List<StepAdvice> advice(Step step, Trial trial, StepKinds kinds) {
         List<StepAdvice> advice = new ArrayList<>();
         if (step.getDetails() instanceof Filling filling) {
+            WorkingTime working = WorkingTimes.of(trial, kinds).orElse(null);
             Entered fill = Entered.of("FillMinutes", filling.getPlannedFillMinutes(), filling.getActualFillMinutes());
-            if (fill != null && filling.getWorkingMinutes() != null && filling.getWorkingMinutes() > 0) {
-                advice.add(new StepAdvice("share", "Filling takes, of the working time",
-                        Estimate.exact(100 * fill.value() / filling.getWorkingMinutes(), Source.derived("fill time by working time")), "%", null));
+            if (fill != null && working != null) {
+                advice.add(new StepAdvice("share", "Filling takes, of the working time", share(fill.value(), working), "%", null));
             }
             if (filling.getPartVolume() != null && filling.getPartVolume() > 0) {
-                GateFill.of(filling).map(gate -> gate.flow().time(filling.getPartVolume() / 1e6)).filter(OptionalDouble::isPresent)
+                GateFill.of(filling, working).map(gate -> gate.flow().time(filling.getPartVolume() / 1e6)).filter(OptionalDouble::isPresent)
                         .ifPresent(time -> advice.add(new StepAdvice("gateTime", "Through this gate at this pressure",
                                 Estimate.exact(time.getAsDouble() / 60, ThickeningFlow.SOURCE), "min", null)));
             }
         }
         return advice;
+    }
+
+    private static Estimate share(double minutes, WorkingTime working) {
+        Estimate time = working.minutes();
+        return new Estimate(100 * minutes / time.high(), 100 * minutes / time.likely(), 100 * minutes / time.low(), Source.derived(
+                "fill time by working time; working time: " + time.source().display()));
     }
 
     private static HazardPrompt prompt(String id, String key) {

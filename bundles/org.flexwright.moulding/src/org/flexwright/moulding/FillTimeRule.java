@@ -10,6 +10,8 @@ import org.flexwright.core.find.Finding;
 import org.flexwright.core.find.FindingRule;
 import org.flexwright.core.find.RuleContext;
 import org.flexwright.core.find.Severity;
+import org.flexwright.core.process.WorkingTime;
+import org.flexwright.core.process.WorkingTimes;
 import org.flexwright.model.Step;
 import org.flexwright.moulding.data.Filling;
 import org.osgi.service.component.annotations.Component;
@@ -34,29 +36,33 @@ public final class FillTimeRule implements FindingRule {
 
     @Override
     public void check(RuleContext context, Consumer<Finding> out) {
-        Moulds.fillings(context.trial()).forEach(fill -> check(fill.step(), fill.details(), out));
+        WorkingTimes.of(context.trial(), context.kinds())
+                .ifPresent(working -> Moulds.fillings(context.trial()).forEach(fill -> check(fill.step(), fill.details(), working, out)));
     }
 
-    private void check(Step step, Filling details, Consumer<Finding> out) {
-        Double working = details.getWorkingMinutes();
+    private void check(Step step, Filling details, WorkingTime working, Consumer<Finding> out) {
         Entered fill = Entered.of("FillMinutes", details.getPlannedFillMinutes(), details.getActualFillMinutes());
-        if (working == null || !(working > 0) || fill == null) {
+        if (fill == null) {
             return;
         }
         double start = fill.isActual() || step.getPlannedStart() == null ? 0 : Math.max(0, step.getPlannedStart());
-        if (start + fill.value() > working) {
+        double end = start + fill.value();
+        double likely = working.minutes().likely();
+        if (end > likely) {
             String key = start > 0 ? "fill-time.ends-late" : "fill-time.whole";
-            out.accept(finding(step, fill, Severity.STOP, Message.of(FillTimeRule.class, key, Rounded.text(start + fill.value(), "min"),
-                    Rounded.text(working, "min")), working, start));
-        } else if (fill.value() > working * USUAL_SHARE) {
+            out.accept(finding(step, fill, Severity.STOP, Message.of(FillTimeRule.class, key, Rounded.text(end, "min"), working.text()), working, start));
+        } else if (end > working.minutes().low()) {
+            out.accept(finding(step, fill, Severity.CAUTION, Message.of(FillTimeRule.class, "fill-time.perhaps-late", Rounded.text(end, "min"), working.text()),
+                    working, start));
+        } else if (fill.value() > likely * USUAL_SHARE) {
             out.accept(finding(step, fill, Severity.CAUTION, Message.of(FillTimeRule.class, "fill-time.third", Rounded.text(fill.value(), "min"),
-                    Rounded.text(100 * fill.value() / working, "%"), Rounded.text(working, "min")), working, start));
+                    Rounded.text(100 * fill.value() / likely, "%"), working.text()), working, start));
         }
     }
 
-    private Finding finding(Step step, Entered fill, Severity severity, Message message, double working, double start) {
+    private Finding finding(Step step, Entered fill, Severity severity, Message message, WorkingTime working, double start) {
         return new Finding(ID, severity, step.getId(), fill.feature(), message,
-                List.of(fill.feature() + "=" + fill.value(), "workingMinutes=" + working, "start=" + start),
+                List.of(fill.feature() + "=" + fill.value(), "workingMinutes=" + working.text(), "start=" + start),
                 Source.commonPractice("fill within a third of the working time, never past its end"), Message.of(FillTimeRule.class, "fill-time.remedy"));
     }
 }

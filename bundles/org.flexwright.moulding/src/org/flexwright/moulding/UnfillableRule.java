@@ -10,6 +10,8 @@ import org.flexwright.core.find.Finding;
 import org.flexwright.core.find.FindingRule;
 import org.flexwright.core.find.RuleContext;
 import org.flexwright.core.find.Severity;
+import org.flexwright.core.process.WorkingTime;
+import org.flexwright.core.process.WorkingTimes;
 import org.flexwright.model.Step;
 import org.flexwright.moulding.data.Filling;
 import org.osgi.service.component.annotations.Component;
@@ -32,11 +34,12 @@ public final class UnfillableRule implements FindingRule {
 
     @Override
     public void check(RuleContext context, Consumer<Finding> out) {
-        Moulds.fillings(context.trial()).forEach(fill -> check(fill.step(), fill.details(), out));
+        WorkingTimes.of(context.trial(), context.kinds())
+                .ifPresent(working -> Moulds.fillings(context.trial()).forEach(fill -> check(fill.step(), fill.details(), working, out)));
     }
 
-    private static void check(Step step, Filling d, Consumer<Finding> out) {
-        GateFill fill = GateFill.of(d).orElse(null);
+    private static void check(Step step, Filling d, WorkingTime working, Consumer<Finding> out) {
+        GateFill fill = GateFill.of(d, working).orElse(null);
         if (fill == null || d.getPartVolume() == null || !(d.getPartVolume() > 0)) {
             return;
         }
@@ -45,7 +48,7 @@ public final class UnfillableRule implements FindingRule {
             out.accept(new Finding(ID, Severity.STOP, step.getId(), "partVolume",
                     Message.of(UnfillableRule.class, "unfillable", Rounded.text(d.getPartVolume(), "cm³"), Rounded.text(limit, "cm³"),
                             Rounded.text(fill.growth(), "")),
-                    List.of("partVolume=" + d.getPartVolume(), "viscosity=" + d.getViscosity(), "workingMinutes=" + d.getWorkingMinutes(),
+                    List.of("partVolume=" + d.getPartVolume(), "viscosity=" + d.getViscosity(), "workingMinutes=" + working.minutes().likely(),
                             "workingGrowth=" + fill.growth(), "gateRadius=" + d.getGateRadius(), "gateLength=" + d.getGateLength(),
                             fill.pressure().feature() + "=" + fill.pressure().value()),
                     ThickeningFlow.SOURCE, Message.of(UnfillableRule.class, "unfillable.remedy")));

@@ -12,6 +12,7 @@ import java.util.Optional;
 
 import org.flexwright.core.Message;
 import org.flexwright.core.Source;
+import org.flexwright.core.process.StepKinds;
 import org.flexwright.core.property.PropertyCatalogue;
 import org.flexwright.core.session.Edit;
 import org.flexwright.model.ModelFactory;
@@ -27,11 +28,18 @@ public final class FindingService {
 
     private final List<FindingRule> rules;
     private final PropertyCatalogue properties;
+    private final StepKinds kinds;
 
-    /** A service asking these rules. */
-    public FindingService(List<FindingRule> rules, PropertyCatalogue properties) {
+    /** A service asking these rules, which may ask these step kinds. */
+    public FindingService(List<FindingRule> rules, PropertyCatalogue properties, StepKinds kinds) {
         this.rules = List.copyOf(rules);
         this.properties = properties;
+        this.kinds = kinds;
+    }
+
+    /** A service asking rules that ask no step kind. */
+    public FindingService(List<FindingRule> rules, PropertyCatalogue properties) {
+        this(rules, properties, StepKinds.NONE);
     }
 
     /** All findings, stops first, then cautions, then notes; within these by rule order. Never throws for a failing rule. */
@@ -63,11 +71,11 @@ public final class FindingService {
         try {
             if (rule.scope() == FindingRule.Scope.PROJECT) {
                 if (only == null) {
-                    rule.check(new RuleContext(project, null, properties, now), found::add);
+                    rule.check(new RuleContext(project, null, properties, kinds, now), found::add);
                 }
             } else {
                 for (Trial trial : only == null ? List.copyOf(project.getTrials()) : List.of(only)) {
-                    rule.check(new RuleContext(project, trial, properties, now), found::add);
+                    rule.check(new RuleContext(project, trial, properties, kinds, now), found::add);
                 }
             }
         } catch (RuntimeException | LinkageError e) {

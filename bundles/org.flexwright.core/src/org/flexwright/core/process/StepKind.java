@@ -3,6 +3,7 @@ package org.flexwright.core.process;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 import org.eclipse.emf.ecore.EClass;
@@ -67,5 +68,18 @@ public interface StepKind {
     /** True when this step fills the trial's mould, so that its end counts as a cast. */
     default boolean fillsMould() {
         return false;
+    }
+
+    /**
+     * The same when what other steps say counts too, such as the working time; this is the one to call, as
+     * {@link org.flexwright.core.registry.Registries#advice} does.
+     */
+    default List<StepAdvice> advice(Step step, Trial trial, StepKinds kinds) {
+        return advice(step, trial);
+    }
+
+    /** The working time this step states, for the amount and the temperature it was stated for; empty when it states none. */
+    default Optional<WorkingTime> workingTime(Step step, Trial trial) {
+        return Optional.empty();
     }
 }

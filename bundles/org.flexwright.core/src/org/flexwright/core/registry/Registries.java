@@ -20,7 +20,9 @@ import org.flexwright.core.find.FindingService;
 import org.flexwright.core.process.HazardPrompt;
 import org.flexwright.core.process.ProcessKind;
 import org.flexwright.core.process.PromptSource;
+import org.flexwright.core.process.StepAdvice;
 import org.flexwright.core.process.StepKind;
+import org.flexwright.core.process.StepKinds;
 import org.flexwright.core.property.PropertyCatalogue;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.property.PropertyEstimator;
@@ -42,7 +44,7 @@ import org.osgi.service.component.annotations.ReferencePolicyOption;
  * rest works on. Lists are in order of id.
  */
 @Component(service = Registries.class)
-public final class Registries {
+public final class Registries implements StepKinds {
     private final Map<String, Calculation<?, ?>> calculations;
     private final Map<String, StepKind> stepKinds;
     private final Map<String, ProcessKind> processKinds;
@@ -100,6 +102,11 @@ public final class Registries {
         findStepKind(step.getKind()).ifPresent(kind -> kind.prompts(step, trial).forEach(p -> all.putIfAbsent(p.id(), p)));
         promptSources.forEach(source -> source.prompts(step, trial).forEach(p -> all.putIfAbsent(p.id(), p)));
         return List.copyOf(all.values());
+    }
+
+    /** What a step says about itself right now; empty when its plugin is absent. */
+    public List<StepAdvice> advice(Step step, Trial trial) {
+        return findStepKind(step.getKind()).map(kind -> kind.advice(step, trial, this)).orElse(List.of());
     }
 
     private static void probe(Calculation<?, ?> calculation) {
@@ -178,7 +185,7 @@ public final class Registries {
         return List.copyOf(stepKinds.values());
     }
 
-    /** The step kind with that id; empty when its plugin is absent. */
+    @Override
     public Optional<StepKind> findStepKind(String id) {
         return Optional.ofNullable(stepKinds.get(id));
     }
@@ -220,7 +227,7 @@ public final class Registries {
 
     /** A finding service asking all rules. */
     public FindingService findings() {
-        return new FindingService(rules(), properties);
+        return new FindingService(rules(), properties, this);
     }
 
     /** Packages of details the step kinds bring, for opening projects. */

@@ -87,6 +87,15 @@ class MixingFormsTest {
     }
 
     @Test
+    void aBiggerCupIsShorterByARoughBand() {
+        var sheet = run(new WorkingTimeCalculation(), "temperature", "23 degC", "sheetMass", "100 g").results().get("time");
+        assertEquals(20, sheet.likely(), 1e-9);
+        var big = run(new WorkingTimeCalculation(), "temperature", "23 degC", "sheetMass", "100 g", "mass", "1 kg");
+        assertTrue(big.results().get("time").high() < 20 && big.results().get("time").low() < big.results().get("time").high());
+        assertTrue(big.findings().stream().anyMatch(f -> f.message().text().startsWith("From 100 g to 1000 g")));
+    }
+
+    @Test
     void packedFillerIsRefused() {
         assertEquals("phi", run(new FillerStiffnessCalculation(), "phi", "0.6", "packing", "0.55").refused().input());
     }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
 
+import org.flexwright.core.process.CupClock;
 import org.junit.jupiter.api.Test;
 
 /** Printed figures of mixing, with their sources. */
@@ -148,11 +149,11 @@ class MixingFiguresTest {
         String arrhenius = "derived: Arrhenius";
         double[] energies = { 40, 50, 60, 80 };
         for (int i = 0; i < energies.length; i++) {
-            expect("processes/A9 23->33." + (i + 1), 1 / WorkingTime.temperatureFactor(energies[i], 23, 33), arrhenius);
+            expect("processes/A9 23->33." + (i + 1), 1 / CupClock.temperatureFactor(energies[i], 23, 33), arrhenius);
         }
-        expect("processes/A9 23->13.1", WorkingTime.temperatureFactor(40, 23, 13), arrhenius);
-        expect("processes/A9 23->13.2", WorkingTime.temperatureFactor(50, 23, 13), arrhenius);
-        assertEquals(2 * 20, WorkingTime.timeTo(4, WorkingTime.growthTime(20, 2)), 1e-12, "fourfold takes twice as long as doubling");
+        expect("processes/A9 23->13.1", CupClock.temperatureFactor(40, 23, 13), arrhenius);
+        expect("processes/A9 23->13.2", CupClock.temperatureFactor(50, 23, 13), arrhenius);
+        assertEquals(2 * 20, CupClock.timeTo(4, CupClock.growthTime(20, 2)), 1e-12, "fourfold takes twice as long as doubling");
     }
 
     @Test

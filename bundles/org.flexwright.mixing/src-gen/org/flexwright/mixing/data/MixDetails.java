@@ -27,6 +27,8 @@ import org.eclipse.emf.ecore.EObject;
  *   <li>{@link org.flexwright.mixing.data.MixDetails#getWorkingTimeRule <em>Working Time Rule</em>}</li>
  *   <li>{@link org.flexwright.mixing.data.MixDetails#getWorkingTimeMass <em>Working Time Mass</em>}</li>
  *   <li>{@link org.flexwright.mixing.data.MixDetails#getWorkingTimeC <em>Working Time C</em>}</li>
+ *   <li>{@link org.flexwright.mixing.data.MixDetails#getWorkingTimeGrowth <em>Working Time Growth</em>}</li>
+ *   <li>{@link org.flexwright.mixing.data.MixDetails#getWorkingTimeEnergy <em>Working Time Energy</em>}</li>
  * </ul>
  *
  * @see org.flexwright.mixing.data.MixingDataPackage#getMixDetails()
@@ -286,5 +288,55 @@ public interface MixDetails extends EObject {
 	 * @generated
 	 */
 	void setWorkingTimeC(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Working Time Growth</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * How many times thicker the mixture is by then, where a growth of viscosity ends it otherwise than by doubling.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Working Time Growth</em>' attribute.
+	 * @see #setWorkingTimeGrowth(Double)
+	 * @see org.flexwright.mixing.data.MixingDataPackage#getMixDetails_WorkingTimeGrowth()
+	 * @model annotation="urn:flexwright:field kind='NUMBER' min='1' minOpen='true' max='1000' label='Thicker by then, times' role='planned' help='How many times thicker the mixture is by then, where a growth of viscosity ends it otherwise than by doubling.'"
+	 * @generated
+	 */
+	Double getWorkingTimeGrowth();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.mixing.data.MixDetails#getWorkingTimeGrowth <em>Working Time Growth</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Working Time Growth</em>' attribute.
+	 * @see #getWorkingTimeGrowth()
+	 * @generated
+	 */
+	void setWorkingTimeGrowth(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Working Time Energy</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Own activation energy of this mixture; empty: 35 to 75 kJ/mol is taken, 50 as likely.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Working Time Energy</em>' attribute.
+	 * @see #setWorkingTimeEnergy(Double)
+	 * @see org.flexwright.mixing.data.MixingDataPackage#getMixDetails_WorkingTimeEnergy()
+	 * @model annotation="urn:flexwright:field kind='MOLAR_ENERGY' unit='kJ/mol' min='10' max='200' label='Activation energy' role='planned' help='Own activation energy of this mixture; empty: 35 to 75 kJ/mol is taken, 50 as likely.'"
+	 * @generated
+	 */
+	Double getWorkingTimeEnergy();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.mixing.data.MixDetails#getWorkingTimeEnergy <em>Working Time Energy</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Working Time Energy</em>' attribute.
+	 * @see #getWorkingTimeEnergy()
+	 * @generated
+	 */
+	void setWorkingTimeEnergy(Double value);
 
 } // MixDetails

@@ -347,13 +347,31 @@ public interface MixingDataPackage extends EPackage {
 	int MIX_DETAILS__WORKING_TIME_C = 9;
 
 	/**
+	 * The feature id for the '<em><b>Working Time Growth</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_DETAILS__WORKING_TIME_GROWTH = 10;
+
+	/**
+	 * The feature id for the '<em><b>Working Time Energy</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_DETAILS__WORKING_TIME_ENERGY = 11;
+
+	/**
 	 * The number of structural features of the '<em>Mix Details</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int MIX_DETAILS_FEATURE_COUNT = 10;
+	int MIX_DETAILS_FEATURE_COUNT = 12;
 
 	/**
 	 * The number of operations of the '<em>Mix Details</em>' class.
@@ -816,6 +834,28 @@ public interface MixingDataPackage extends EPackage {
 	EAttribute getMixDetails_WorkingTimeC();
 
 	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.mixing.data.MixDetails#getWorkingTimeGrowth <em>Working Time Growth</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Working Time Growth</em>'.
+	 * @see org.flexwright.mixing.data.MixDetails#getWorkingTimeGrowth()
+	 * @see #getMixDetails()
+	 * @generated
+	 */
+	EAttribute getMixDetails_WorkingTimeGrowth();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.mixing.data.MixDetails#getWorkingTimeEnergy <em>Working Time Energy</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Working Time Energy</em>'.
+	 * @see org.flexwright.mixing.data.MixDetails#getWorkingTimeEnergy()
+	 * @see #getMixDetails()
+	 * @generated
+	 */
+	EAttribute getMixDetails_WorkingTimeEnergy();
+
+	/**
 	 * Returns the meta object for class '{@link org.flexwright.mixing.data.DegasDetails <em>Degas Details</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1197,6 +1237,22 @@ public interface MixingDataPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute MIX_DETAILS__WORKING_TIME_C = eINSTANCE.getMixDetails_WorkingTimeC();
+
+		/**
+		 * The meta object literal for the '<em><b>Working Time Growth</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MIX_DETAILS__WORKING_TIME_GROWTH = eINSTANCE.getMixDetails_WorkingTimeGrowth();
+
+		/**
+		 * The meta object literal for the '<em><b>Working Time Energy</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MIX_DETAILS__WORKING_TIME_ENERGY = eINSTANCE.getMixDetails_WorkingTimeEnergy();
 
 		/**
 		 * The meta object literal for the '{@link org.flexwright.mixing.data.impl.DegasDetailsImpl <em>Degas Details</em>}' class.

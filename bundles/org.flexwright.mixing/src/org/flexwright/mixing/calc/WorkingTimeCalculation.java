@@ -11,7 +11,8 @@ import org.flexwright.core.calc.CalculationInfo;
 import org.flexwright.core.calc.Field;
 import org.flexwright.core.calc.Outcome;
 import org.flexwright.core.find.Remark;
-import org.flexwright.mixing.formula.WorkingTime;
+import org.flexwright.core.process.CupClock;
+import org.flexwright.core.process.WorkingTime;
 import org.flexwright.quantity.QuantityKind;
 import org.osgi.service.component.annotations.Component;
 
@@ -21,9 +22,6 @@ public final class WorkingTimeCalculation implements Calculation<WorkingTimeCalc
 
     private static final Source BAND = Source.commonPractice("Activation energy 35 to 75 kJ/mol, 50 where nothing is known");
     private static final Source MODEL = Source.derived("Arrhenius; eta = eta0 exp(t/tau)");
-    private static final double LOW_EA = 35;
-    private static final double USUAL_EA = 50;
-    private static final double HIGH_EA = 75;
 
     /** A working time as a sheet gives it, and where it is wanted. */
     public record Inputs(
@@ -42,6 +40,9 @@ public final class WorkingTimeCalculation implements Calculation<WorkingTimeCalc
             @Field(label = "Wanted at", kind = QuantityKind.TEMPERATURE, unit = "degC", min = -20, max = 150, def = "28 degC",
                     help = "Temperature in your cup.")
             double temperature,
+            @Field(label = "Wanted with a mass of", kind = QuantityKind.MASS, unit = "g", min = 0, minOpen = true, max = 1e6, optional = true,
+                    help = "Amount in your cup; empty: the amount of the sheet.")
+            Double mass,
             @Field(label = "Wanted end: viscosity grown", min = 1, max = 1000, def = "2",
                     help = "Times; 2 to fill, more to pour a block.")
             double fold,
@@ -52,7 +53,7 @@ public final class WorkingTimeCalculation implements Calculation<WorkingTimeCalc
 
     /** The working time there. */
     public record Results(
-            @Field(label = "Working time there", kind = QuantityKind.DURATION, unit = "min", help = "Band over the activation energy.") Estimate time,
+            @Field(label = "Working time there", kind = QuantityKind.DURATION, unit = "min", help = "Band over the activation energy and the warming of the cup.") Estimate time,
             @Field(label = "Doubling of viscosity there", kind = QuantityKind.DURATION, unit = "min", help = "Likely value.") double doubling) {
     }
 
@@ -60,8 +61,9 @@ public final class WorkingTimeCalculation implements Calculation<WorkingTimeCalc
     public CalculationInfo info() {
         return new CalculationInfo("mixing.working-time", "Working time elsewhere", 1,
                 "t(T2) = t(T1) exp[(Ea/R)(1/T2 - 1/T1)]; from one definition to another with eta = eta0 exp(t/tau), k-fold growth at tau ln k. "
+                        + "To another amount: rho cp dT/dt = rho H dX/dt - (h S/V)(T - Ta), surface of a sphere, h 8 W/m2/K, warmed by 2 to 20 K without loss. "
                         + "Also called pot life; standards let its end be chosen, so the definition travels with the number.",
-                MODEL, "Within some 20 K of the sheet's temperature, the same amount in the cup, before gelling; a warm cup thins first.");
+                MODEL, "Within some 20 K of the sheet's temperature, before gelling; the amount in the cup is a rough estimate; a warm cup thins first.");
     }
 
     @Override
@@ -79,29 +81,27 @@ public final class WorkingTimeCalculation implements Calculation<WorkingTimeCalc
         if (in.sheetFold() <= 1 || in.fold() <= 1) {
             return Outcome.refused(in.sheetFold() <= 1 ? "sheetFold" : "fold", Say.TIME_FOLD.with(), Say.TIME_FOLD_REMEDY.with());
         }
-        boolean known = in.activationEnergy() != null;
-        double likely = time(in, known ? in.activationEnergy() : USUAL_EA);
-        double other = known ? likely : time(in, LOW_EA);
-        double another = known ? likely : time(in, HIGH_EA);
-        Estimate band = new Estimate(Math.min(likely, Math.min(other, another)), likely, Math.max(likely, Math.max(other, another)), known ? MODEL : BAND);
-        return Outcome.done(new Results(band, WorkingTime.timeTo(2, WorkingTime.growthTime(likely, in.fold()))), remarks(in, known));
+        WorkingTime sheet = WorkingTime.stated(Estimate.exact(in.time(), MODEL), "", in.sheetFold(), in.sheetMass(), in.sheetTemperature(), in.activationEnergy());
+        double otherEnd = CupClock.timeTo(in.fold(), CupClock.growthTime(1, in.sheetFold()));
+        Estimate band = sheet.at(in.mass(), in.temperature()).minutes().times(otherEnd);
+        return Outcome.done(new Results(band, CupClock.timeTo(2, CupClock.growthTime(band.likely(), in.fold()))), remarks(in));
     }
 
-    private static double time(Inputs in, double ea) {
-        double tau = WorkingTime.growthTime(in.time(), in.sheetFold()) * WorkingTime.temperatureFactor(ea, in.sheetTemperature(), in.temperature());
-        return WorkingTime.timeTo(in.fold(), tau);
-    }
-
-    private static List<Remark> remarks(Inputs in, boolean known) {
+    private static List<Remark> remarks(Inputs in) {
         List<Remark> remarks = new ArrayList<>();
-        if (!known) {
+        if (in.activationEnergy() == null) {
             remarks.add(Say.TIME_EA.caution(BAND));
         }
         if (Math.abs(in.temperature() - in.sheetTemperature()) > 20) {
             remarks.add(Say.TIME_FAR.caution(MODEL, Figures.of(in.sheetTemperature(), "\u00b0C"), Figures.of(in.temperature(), "\u00b0C")));
         }
-        remarks.add(in.sheetMass() == null ? Say.TIME_MASS_UNKNOWN.note(Source.commonPractice())
-                : Say.TIME_MASS.note(Source.commonPractice(), Figures.of(in.sheetMass(), "g")));
+        if (in.sheetMass() == null) {
+            remarks.add(Say.TIME_MASS_UNKNOWN.note(Source.commonPractice()));
+        } else if (in.mass() == null) {
+            remarks.add(Say.TIME_MASS.note(Source.commonPractice(), Figures.of(in.sheetMass(), "g")));
+        } else {
+            remarks.add(Say.TIME_MASS_CARRIED.note(Source.commonPractice(), Figures.of(in.sheetMass(), "g"), Figures.of(in.mass(), "g")));
+        }
         return remarks;
     }
 }

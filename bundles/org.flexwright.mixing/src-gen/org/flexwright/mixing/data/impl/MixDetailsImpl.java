@@ -31,6 +31,8 @@ import org.flexwright.mixing.data.WorkingTimeRule;
  *   <li>{@link org.flexwright.mixing.data.impl.MixDetailsImpl#getWorkingTimeRule <em>Working Time Rule</em>}</li>
  *   <li>{@link org.flexwright.mixing.data.impl.MixDetailsImpl#getWorkingTimeMass <em>Working Time Mass</em>}</li>
  *   <li>{@link org.flexwright.mixing.data.impl.MixDetailsImpl#getWorkingTimeC <em>Working Time C</em>}</li>
+ *   <li>{@link org.flexwright.mixing.data.impl.MixDetailsImpl#getWorkingTimeGrowth <em>Working Time Growth</em>}</li>
+ *   <li>{@link org.flexwright.mixing.data.impl.MixDetailsImpl#getWorkingTimeEnergy <em>Working Time Energy</em>}</li>
  * </ul>
  *
  * @generated
@@ -235,6 +237,46 @@ public class MixDetailsImpl extends MinimalEObjectImpl.Container implements MixD
 	 * @ordered
 	 */
 	protected Double workingTimeC = WORKING_TIME_C_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getWorkingTimeGrowth() <em>Working Time Growth</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getWorkingTimeGrowth()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double WORKING_TIME_GROWTH_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getWorkingTimeGrowth() <em>Working Time Growth</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getWorkingTimeGrowth()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double workingTimeGrowth = WORKING_TIME_GROWTH_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getWorkingTimeEnergy() <em>Working Time Energy</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getWorkingTimeEnergy()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double WORKING_TIME_ENERGY_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getWorkingTimeEnergy() <em>Working Time Energy</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getWorkingTimeEnergy()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double workingTimeEnergy = WORKING_TIME_ENERGY_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -491,6 +533,52 @@ public class MixDetailsImpl extends MinimalEObjectImpl.Container implements MixD
 	 * @generated
 	 */
 	@Override
+	public Double getWorkingTimeGrowth() {
+		return workingTimeGrowth;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setWorkingTimeGrowth(Double newWorkingTimeGrowth) {
+		Double oldWorkingTimeGrowth = workingTimeGrowth;
+		workingTimeGrowth = newWorkingTimeGrowth;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, MixingDataPackage.MIX_DETAILS__WORKING_TIME_GROWTH, oldWorkingTimeGrowth, workingTimeGrowth));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getWorkingTimeEnergy() {
+		return workingTimeEnergy;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setWorkingTimeEnergy(Double newWorkingTimeEnergy) {
+		Double oldWorkingTimeEnergy = workingTimeEnergy;
+		workingTimeEnergy = newWorkingTimeEnergy;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, MixingDataPackage.MIX_DETAILS__WORKING_TIME_ENERGY, oldWorkingTimeEnergy, workingTimeEnergy));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case MixingDataPackage.MIX_DETAILS__PLANNED_MINUTES:
@@ -513,6 +601,10 @@ public class MixDetailsImpl extends MinimalEObjectImpl.Container implements MixD
 				return getWorkingTimeMass();
 			case MixingDataPackage.MIX_DETAILS__WORKING_TIME_C:
 				return getWorkingTimeC();
+			case MixingDataPackage.MIX_DETAILS__WORKING_TIME_GROWTH:
+				return getWorkingTimeGrowth();
+			case MixingDataPackage.MIX_DETAILS__WORKING_TIME_ENERGY:
+				return getWorkingTimeEnergy();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -554,6 +646,12 @@ public class MixDetailsImpl extends MinimalEObjectImpl.Container implements MixD
 				return;
 			case MixingDataPackage.MIX_DETAILS__WORKING_TIME_C:
 				setWorkingTimeC((Double)newValue);
+				return;
+			case MixingDataPackage.MIX_DETAILS__WORKING_TIME_GROWTH:
+				setWorkingTimeGrowth((Double)newValue);
+				return;
+			case MixingDataPackage.MIX_DETAILS__WORKING_TIME_ENERGY:
+				setWorkingTimeEnergy((Double)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -597,6 +695,12 @@ public class MixDetailsImpl extends MinimalEObjectImpl.Container implements MixD
 			case MixingDataPackage.MIX_DETAILS__WORKING_TIME_C:
 				setWorkingTimeC(WORKING_TIME_C_EDEFAULT);
 				return;
+			case MixingDataPackage.MIX_DETAILS__WORKING_TIME_GROWTH:
+				setWorkingTimeGrowth(WORKING_TIME_GROWTH_EDEFAULT);
+				return;
+			case MixingDataPackage.MIX_DETAILS__WORKING_TIME_ENERGY:
+				setWorkingTimeEnergy(WORKING_TIME_ENERGY_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -629,6 +733,10 @@ public class MixDetailsImpl extends MinimalEObjectImpl.Container implements MixD
 				return WORKING_TIME_MASS_EDEFAULT == null ? workingTimeMass != null : !WORKING_TIME_MASS_EDEFAULT.equals(workingTimeMass);
 			case MixingDataPackage.MIX_DETAILS__WORKING_TIME_C:
 				return WORKING_TIME_C_EDEFAULT == null ? workingTimeC != null : !WORKING_TIME_C_EDEFAULT.equals(workingTimeC);
+			case MixingDataPackage.MIX_DETAILS__WORKING_TIME_GROWTH:
+				return WORKING_TIME_GROWTH_EDEFAULT == null ? workingTimeGrowth != null : !WORKING_TIME_GROWTH_EDEFAULT.equals(workingTimeGrowth);
+			case MixingDataPackage.MIX_DETAILS__WORKING_TIME_ENERGY:
+				return WORKING_TIME_ENERGY_EDEFAULT == null ? workingTimeEnergy != null : !WORKING_TIME_ENERGY_EDEFAULT.equals(workingTimeEnergy);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -663,6 +771,10 @@ public class MixDetailsImpl extends MinimalEObjectImpl.Container implements MixD
 		result.append(workingTimeMass);
 		result.append(", workingTimeC: ");
 		result.append(workingTimeC);
+		result.append(", workingTimeGrowth: ");
+		result.append(workingTimeGrowth);
+		result.append(", workingTimeEnergy: ");
+		result.append(workingTimeEnergy);
 		result.append(')');
 		return result.toString();
 	}

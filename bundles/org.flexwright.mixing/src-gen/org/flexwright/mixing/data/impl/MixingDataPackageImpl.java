@@ -446,6 +446,26 @@ public class MixingDataPackageImpl extends EPackageImpl implements MixingDataPac
 	 * @generated
 	 */
 	@Override
+	public EAttribute getMixDetails_WorkingTimeGrowth() {
+		return (EAttribute)mixDetailsEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMixDetails_WorkingTimeEnergy() {
+		return (EAttribute)mixDetailsEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getDegasDetails() {
 		return degasDetailsEClass;
 	}
@@ -610,6 +630,8 @@ public class MixingDataPackageImpl extends EPackageImpl implements MixingDataPac
 		createEAttribute(mixDetailsEClass, MIX_DETAILS__WORKING_TIME_RULE);
 		createEAttribute(mixDetailsEClass, MIX_DETAILS__WORKING_TIME_MASS);
 		createEAttribute(mixDetailsEClass, MIX_DETAILS__WORKING_TIME_C);
+		createEAttribute(mixDetailsEClass, MIX_DETAILS__WORKING_TIME_GROWTH);
+		createEAttribute(mixDetailsEClass, MIX_DETAILS__WORKING_TIME_ENERGY);
 
 		degasDetailsEClass = createEClass(DEGAS_DETAILS);
 		createEAttribute(degasDetailsEClass, DEGAS_DETAILS__PLANNED_MINUTES);
@@ -687,6 +709,8 @@ public class MixingDataPackageImpl extends EPackageImpl implements MixingDataPac
 		initEAttribute(getMixDetails_WorkingTimeRule(), this.getWorkingTimeRule(), "workingTimeRule", null, 0, 1, MixDetails.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getMixDetails_WorkingTimeMass(), ecorePackage.getEDoubleObject(), "workingTimeMass", null, 0, 1, MixDetails.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getMixDetails_WorkingTimeC(), ecorePackage.getEDoubleObject(), "workingTimeC", null, 0, 1, MixDetails.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMixDetails_WorkingTimeGrowth(), ecorePackage.getEDoubleObject(), "workingTimeGrowth", null, 0, 1, MixDetails.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMixDetails_WorkingTimeEnergy(), ecorePackage.getEDoubleObject(), "workingTimeEnergy", null, 0, 1, MixDetails.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(degasDetailsEClass, DegasDetails.class, "DegasDetails", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getDegasDetails_PlannedMinutes(), ecorePackage.getEDoubleObject(), "plannedMinutes", null, 0, 1, DegasDetails.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -1042,6 +1066,30 @@ public class MixingDataPackageImpl extends EPackageImpl implements MixingDataPac
 			   "label", "Working time at",
 			   "role", "planned",
 			   "help", "Temperature it was measured at."
+		   });
+		addAnnotation
+		  (getMixDetails_WorkingTimeGrowth(),
+		   source,
+		   new String[] {
+			   "kind", "NUMBER",
+			   "min", "1",
+			   "minOpen", "true",
+			   "max", "1000",
+			   "label", "Thicker by then, times",
+			   "role", "planned",
+			   "help", "How many times thicker the mixture is by then, where a growth of viscosity ends it otherwise than by doubling."
+		   });
+		addAnnotation
+		  (getMixDetails_WorkingTimeEnergy(),
+		   source,
+		   new String[] {
+			   "kind", "MOLAR_ENERGY",
+			   "unit", "kJ/mol",
+			   "min", "10",
+			   "max", "200",
+			   "label", "Activation energy",
+			   "role", "planned",
+			   "help", "Own activation energy of this mixture; empty: 35 to 75 kJ/mol is taken, 50 as likely."
 		   });
 		addAnnotation
 		  (getDegasDetails_PlannedMinutes(),

@@ -75,7 +75,7 @@ final class UsesBlock implements StepPart {
     @Override
     public void refresh() {
         List<CardLine> lines = StepCard.lines(place.step(), place.kind().orElse(null));
-        List<StepAdvice> advice = place.kind().map(kind -> kind.advice(place.step(), place.trial())).orElse(List.of());
+        List<StepAdvice> advice = place.page().registries().advice(place.step(), place.trial());
         Map<MaterialUse, StepAdvice> targets = targets(advice);
         for (int i = 0; i < rows.size(); i++) {
             String name = "uses/" + i;
