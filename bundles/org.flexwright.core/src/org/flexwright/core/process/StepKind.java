@@ -43,6 +43,14 @@ public interface StepKind {
     }
 
     /**
+     * The same when what other steps say counts too, such as the working time; this is the one to call, as
+     * {@link org.flexwright.core.registry.Registries#advice} does.
+     */
+    default List<StepAdvice> advice(Step step, Trial trial, StepKinds kinds) {
+        return advice(step, trial);
+    }
+
+    /**
      * What must be so before this step begins, and what must be so of its outcome before a later step that cannot be taken back; empty
      * when it asks for nothing. A step with a point of the first sort has a gate.
      */
@@ -68,14 +76,6 @@ public interface StepKind {
     /** True when this step fills the trial's mould, so that its end counts as a cast. */
     default boolean fillsMould() {
         return false;
-    }
-
-    /**
-     * The same when what other steps say counts too, such as the working time; this is the one to call, as
-     * {@link org.flexwright.core.registry.Registries#advice} does.
-     */
-    default List<StepAdvice> advice(Step step, Trial trial, StepKinds kinds) {
-        return advice(step, trial);
     }
 
     /** The working time this step states, for the amount and the temperature it was stated for; empty when it states none. */
