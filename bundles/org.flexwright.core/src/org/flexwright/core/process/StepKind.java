@@ -82,4 +82,22 @@ public interface StepKind {
     default Optional<WorkingTime> workingTime(Step step, Trial trial) {
         return Optional.empty();
     }
+
+    /** How long it takes and whether somebody works at it; the planned duration unless the kind knows better, empty when nothing tells. */
+    default Optional<StepTime> time(Step step, Trial trial) {
+        return Optional.ofNullable(step.getPlannedDuration()).map(minutes -> StepTime.hands(minutes, null));
+    }
+
+    /** How a number of parts is split over pots, each with its grams: for the step that weighs the batch; empty for every other step. */
+    default Optional<PotPlan> pots(Step step, Trial trial, PotRequest request) {
+        return Optional.empty();
+    }
+
+    /**
+     * Planned features that go with the number of parts, by name, for so many parts instead of those the plan is for; each value in the type of its feature. Grams in the
+     * step's uses are not among them.
+     */
+    default Map<String, Object> forParts(Step step, int recipeParts, int parts) {
+        return Map.of();
+    }
 }
