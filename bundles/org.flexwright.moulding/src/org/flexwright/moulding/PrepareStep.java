@@ -1,12 +1,14 @@
 package org.flexwright.moulding;
 
 import java.util.List;
+import java.util.Optional;
 
 import org.eclipse.emf.ecore.EClass;
 import org.flexwright.core.Message;
 import org.flexwright.core.Source;
 import org.flexwright.core.process.HazardPrompt;
 import org.flexwright.core.process.StepKind;
+import org.flexwright.core.process.StepTime;
 import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
 import org.flexwright.moulding.data.MouldTreatment;
@@ -19,6 +21,8 @@ import org.osgi.service.component.annotations.Component;
 public final class PrepareStep implements StepKind {
     /** Id of this step kind. */
     public static final String ID = "moulding.prepare";
+
+    private static final double MINUTES_AN_HOUR = 60;
 
     @Override
     public String id() {
@@ -62,5 +66,12 @@ public final class PrepareStep implements StepKind {
     private static HazardPrompt prompt(String id, String key, boolean needsSheet) {
         return new HazardPrompt(id, Message.of(PrepareStep.class, key + ".hazard"), Message.of(PrepareStep.class, key + ".controls"),
                 Source.commonPractice(), needsSheet);
+    }
+
+    @Override
+    public Optional<StepTime> time(Step step, Trial trial) {
+        Double dry = step.getDetails() instanceof Preparation preparation ? preparation.getPlannedDryHours() : null;
+        StepTime hands = StepTime.hands(step.getPlannedDuration(), StepTime.usual(10, 20, 60));
+        return Optional.of(dry == null ? hands : new StepTime(hands.hands(), MINUTES_AN_HOUR * dry, null));
     }
 }
