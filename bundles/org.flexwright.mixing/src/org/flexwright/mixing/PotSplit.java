@@ -75,9 +75,9 @@ final class PotSplit {
                 .toList();
         remarks(made);
         return new PotPlan.Split(made, inTime, recipeParts, request.before(), inTime < cap
-                ? Say.POTS_BY_TIME.with(pots.pots(), inTime, Figures.of(workingTime(inTime).low(), "min", 3), Figures.of(request.before(), "min", 3), Figures.of(LEFT * fill(inTime), "min", 3))
-                : request.cavities() != null && cap < request.parts() ? Say.POTS_BY_MOULD.with(pots.pots(), request.cavities())
-                        : Say.POTS_FREE.with(pots.pots()), remarks);
+                ? Say.POTS_BY_TIME.with(inTime, Figures.of(workingTime(inTime).low(), "min", 3), Figures.of(request.before(), "min", 3), Figures.of(LEFT * fill(inTime), "min", 3))
+                : request.cavities() != null && cap < request.parts() ? Say.POTS_BY_MOULD.with(request.cavities())
+                        : Say.POTS_FREE.with(), remarks);
     }
 
     /** The most parts, up to a number, that one pot fills in time; a bigger pot is shorter. */
