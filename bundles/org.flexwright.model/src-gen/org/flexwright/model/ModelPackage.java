@@ -2537,13 +2537,22 @@ public interface ModelPackage extends EPackage {
 	int TRIAL__DECISIONS = ENTRY_FEATURE_COUNT + 20;
 
 	/**
+	 * The feature id for the '<em><b>Parts Wanted</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TRIAL__PARTS_WANTED = ENTRY_FEATURE_COUNT + 21;
+
+	/**
 	 * The number of structural features of the '<em>Trial</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int TRIAL_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 21;
+	int TRIAL_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 22;
 
 	/**
 	 * The number of operations of the '<em>Trial</em>' class.
@@ -4605,13 +4614,22 @@ public interface ModelPackage extends EPackage {
 	int BATCH__POTS = ENTRY_FEATURE_COUNT + 9;
 
 	/**
+	 * The feature id for the '<em><b>Start At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BATCH__START_AT = ENTRY_FEATURE_COUNT + 10;
+
+	/**
 	 * The number of structural features of the '<em>Batch</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int BATCH_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 10;
+	int BATCH_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 11;
 
 	/**
 	 * The number of operations of the '<em>Batch</em>' class.
@@ -6671,6 +6689,17 @@ public interface ModelPackage extends EPackage {
 	EReference getTrial_Decisions();
 
 	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Trial#getPartsWanted <em>Parts Wanted</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Parts Wanted</em>'.
+	 * @see org.flexwright.model.Trial#getPartsWanted()
+	 * @see #getTrial()
+	 * @generated
+	 */
+	EAttribute getTrial_PartsWanted();
+
+	/**
 	 * Returns the meta object for class '{@link org.flexwright.model.Step <em>Step</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -8349,6 +8378,17 @@ public interface ModelPackage extends EPackage {
 	EReference getBatch_Pots();
 
 	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Batch#getStartAt <em>Start At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Start At</em>'.
+	 * @see org.flexwright.model.Batch#getStartAt()
+	 * @see #getBatch()
+	 * @generated
+	 */
+	EAttribute getBatch_StartAt();
+
+	/**
 	 * Returns the meta object for class '{@link org.flexwright.model.SavedSearch <em>Saved Search</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -9953,6 +9993,14 @@ public interface ModelPackage extends EPackage {
 		EReference TRIAL__DECISIONS = eINSTANCE.getTrial_Decisions();
 
 		/**
+		 * The meta object literal for the '<em><b>Parts Wanted</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute TRIAL__PARTS_WANTED = eINSTANCE.getTrial_PartsWanted();
+
+		/**
 		 * The meta object literal for the '{@link org.flexwright.model.impl.StepImpl <em>Step</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -11215,6 +11263,14 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EReference BATCH__POTS = eINSTANCE.getBatch_Pots();
+
+		/**
+		 * The meta object literal for the '<em><b>Start At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BATCH__START_AT = eINSTANCE.getBatch_StartAt();
 
 		/**
 		 * The meta object literal for the '{@link org.flexwright.model.impl.SavedSearchImpl <em>Saved Search</em>}' class.

@@ -2180,6 +2180,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EAttribute getTrial_PartsWanted() {
+		return (EAttribute)trialEClass.getEStructuralFeatures().get(21);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getStep() {
 		return stepEClass;
 	}
@@ -3720,6 +3730,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EAttribute getBatch_StartAt() {
+		return (EAttribute)batchEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getSavedSearch() {
 		return savedSearchEClass;
 	}
@@ -4129,6 +4149,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEReference(trialEClass, TRIAL__MOULD);
 		createEReference(trialEClass, TRIAL__NOTES);
 		createEReference(trialEClass, TRIAL__DECISIONS);
+		createEAttribute(trialEClass, TRIAL__PARTS_WANTED);
 
 		stepEClass = createEClass(STEP);
 		createEAttribute(stepEClass, STEP__KIND);
@@ -4299,6 +4320,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(batchEClass, BATCH__CLOSED_AT);
 		createEAttribute(batchEClass, BATCH__REJECT_LIMIT);
 		createEReference(batchEClass, BATCH__POTS);
+		createEAttribute(batchEClass, BATCH__START_AT);
 
 		savedSearchEClass = createEClass(SAVED_SEARCH);
 		createEAttribute(savedSearchEClass, SAVED_SEARCH__NAME);
@@ -4573,6 +4595,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEReference(getTrial_Mould(), this.getMould(), null, "mould", null, 0, 1, Trial.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getTrial_Notes(), this.getBenchNote(), null, "notes", null, 0, -1, Trial.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getTrial_Decisions(), this.getDecision(), null, "decisions", null, 0, -1, Trial.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getTrial_PartsWanted(), ecorePackage.getEIntegerObject(), "partsWanted", null, 0, 1, Trial.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(stepEClass, Step.class, "Step", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getStep_Kind(), ecorePackage.getEString(), "kind", null, 0, 1, Step.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -4743,6 +4766,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getBatch_ClosedAt(), this.getInstant(), "closedAt", null, 0, 1, Batch.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getBatch_RejectLimit(), ecorePackage.getEIntegerObject(), "rejectLimit", null, 0, 1, Batch.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getBatch_Pots(), this.getTrial(), null, "pots", null, 0, -1, Batch.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBatch_StartAt(), this.getInstant(), "startAt", null, 0, 1, Batch.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(savedSearchEClass, SavedSearch.class, "SavedSearch", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getSavedSearch_Name(), ecorePackage.getEString(), "name", null, 0, 1, SavedSearch.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -5427,6 +5451,15 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 			   "help", "What is written on the cup."
 		   });
 		addAnnotation
+		  (getTrial_PartsWanted(),
+		   source,
+		   new String[] {
+			   "min", "1",
+			   "max", "10000",
+			   "label", "Parts wanted",
+			   "help", "How many parts it is to give; empty when nobody said."
+		   });
+		addAnnotation
 		  (getStep_Title(),
 		   source,
 		   new String[] {
@@ -5865,6 +5898,13 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 			   "max", "100000",
 			   "label", "Reject limit",
 			   "help", "Rejects at which the batch stops to be looked at; agreed beforehand."
+		   });
+		addAnnotation
+		  (getBatch_StartAt(),
+		   source,
+		   new String[] {
+			   "label", "Begins",
+			   "help", "When work on it is to begin."
 		   });
 		addAnnotation
 		  (getSavedSearch_Name(),
