@@ -3352,22 +3352,13 @@ public interface ModelPackage extends EPackage {
 	int RECIPE__OVERRIDES = ENTRY_FEATURE_COUNT + 21;
 
 	/**
-	 * The feature id for the '<em><b>Standing</b></em>' attribute.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int RECIPE__STANDING = ENTRY_FEATURE_COUNT + 22;
-
-	/**
 	 * The number of structural features of the '<em>Recipe</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int RECIPE_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 23;
+	int RECIPE_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 22;
 
 	/**
 	 * The number of operations of the '<em>Recipe</em>' class.
@@ -7399,17 +7390,6 @@ public interface ModelPackage extends EPackage {
 	EReference getRecipe_Overrides();
 
 	/**
-	 * Returns the meta object for the attribute '{@link org.flexwright.model.Recipe#getStanding <em>Standing</em>}'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return the meta object for the attribute '<em>Standing</em>'.
-	 * @see org.flexwright.model.Recipe#getStanding()
-	 * @see #getRecipe()
-	 * @generated
-	 */
-	EAttribute getRecipe_Standing();
-
-	/**
 	 * Returns the meta object for class '{@link org.flexwright.model.Acknowledgement <em>Acknowledgement</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -10521,14 +10501,6 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EReference RECIPE__OVERRIDES = eINSTANCE.getRecipe_Overrides();
-
-		/**
-		 * The meta object literal for the '<em><b>Standing</b></em>' attribute feature.
-		 * <!-- begin-user-doc -->
-		 * <!-- end-user-doc -->
-		 * @generated
-		 */
-		EAttribute RECIPE__STANDING = eINSTANCE.getRecipe_Standing();
 
 		/**
 		 * The meta object literal for the '{@link org.flexwright.model.impl.AcknowledgementImpl <em>Acknowledgement</em>}' class.

@@ -41,7 +41,6 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link org.flexwright.model.Recipe#getNeeds <em>Needs</em>}</li>
  *   <li>{@link org.flexwright.model.Recipe#getReferences <em>References</em>}</li>
  *   <li>{@link org.flexwright.model.Recipe#getOverrides <em>Overrides</em>}</li>
- *   <li>{@link org.flexwright.model.Recipe#getStanding <em>Standing</em>}</li>
  * </ul>
  *
  * @see org.flexwright.model.ModelPackage#getRecipe()
@@ -497,30 +496,5 @@ public interface Recipe extends Entry {
 	 * @generated
 	 */
 	EList<StopOverride> getOverrides();
-
-	/**
-	 * Returns the value of the '<em><b>Standing</b></em>' attribute.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * <!-- begin-model-doc -->
-	 * Findings about the trial that stood when it was frozen, one a line, in words.
-	 * <!-- end-model-doc -->
-	 * @return the value of the '<em>Standing</em>' attribute.
-	 * @see #setStanding(String)
-	 * @see org.flexwright.model.ModelPackage#getRecipe_Standing()
-	 * @model
-	 * @generated
-	 */
-	String getStanding();
-
-	/**
-	 * Sets the value of the '{@link org.flexwright.model.Recipe#getStanding <em>Standing</em>}' attribute.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @param value the new value of the '<em>Standing</em>' attribute.
-	 * @see #getStanding()
-	 * @generated
-	 */
-	void setStanding(String value);
 
 } // Recipe

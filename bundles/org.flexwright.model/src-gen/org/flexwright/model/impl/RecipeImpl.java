@@ -63,7 +63,6 @@ import org.flexwright.model.Trial;
  *   <li>{@link org.flexwright.model.impl.RecipeImpl#getNeeds <em>Needs</em>}</li>
  *   <li>{@link org.flexwright.model.impl.RecipeImpl#getReferences <em>References</em>}</li>
  *   <li>{@link org.flexwright.model.impl.RecipeImpl#getOverrides <em>Overrides</em>}</li>
- *   <li>{@link org.flexwright.model.impl.RecipeImpl#getStanding <em>Standing</em>}</li>
  * </ul>
  *
  * @generated
@@ -378,26 +377,6 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 	 * @ordered
 	 */
 	protected EList<StopOverride> overrides;
-
-	/**
-	 * The default value of the '{@link #getStanding() <em>Standing</em>}' attribute.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @see #getStanding()
-	 * @generated
-	 * @ordered
-	 */
-	protected static final String STANDING_EDEFAULT = null;
-
-	/**
-	 * The cached value of the '{@link #getStanding() <em>Standing</em>}' attribute.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @see #getStanding()
-	 * @generated
-	 * @ordered
-	 */
-	protected String standing = STANDING_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -950,29 +929,6 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 	 * @generated
 	 */
 	@Override
-	public String getStanding() {
-		return standing;
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
-	public void setStanding(String newStanding) {
-		String oldStanding = standing;
-		standing = newStanding;
-		if (eNotificationRequired())
-			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.RECIPE__STANDING, oldStanding, standing));
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case ModelPackage.RECIPE__PLAN:
@@ -1055,8 +1011,6 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 				return getReferences();
 			case ModelPackage.RECIPE__OVERRIDES:
 				return getOverrides();
-			case ModelPackage.RECIPE__STANDING:
-				return getStanding();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -1144,9 +1098,6 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 				getOverrides().clear();
 				getOverrides().addAll((Collection<? extends StopOverride>)newValue);
 				return;
-			case ModelPackage.RECIPE__STANDING:
-				setStanding((String)newValue);
-				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -1225,9 +1176,6 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 			case ModelPackage.RECIPE__OVERRIDES:
 				getOverrides().clear();
 				return;
-			case ModelPackage.RECIPE__STANDING:
-				setStanding(STANDING_EDEFAULT);
-				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -1284,8 +1232,6 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 				return references != null && !references.isEmpty();
 			case ModelPackage.RECIPE__OVERRIDES:
 				return overrides != null && !overrides.isEmpty();
-			case ModelPackage.RECIPE__STANDING:
-				return STANDING_EDEFAULT == null ? standing != null : !STANDING_EDEFAULT.equals(standing);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -1318,8 +1264,6 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 		result.append(job);
 		result.append(", invented: ");
 		result.append(invented);
-		result.append(", standing: ");
-		result.append(standing);
 		result.append(')');
 		return result.toString();
 	}
