@@ -63,7 +63,7 @@ public final class RatioRule implements FindingRule {
                 Say.RATIO_OFF.with(StepNames.of(step), Figures.percent(weighed.deviation()), Figures.percent(advice.ownLimit()), shortOf),
                 List.of("A " + Figures.of(weighed.gramsA(), "g", 6), "B " + Figures.of(weighed.gramsB(), "g", 6),
                         "planned B to 100 g of A " + Figures.of(100 * advice.ratio().bPerA(), "g", 6), "own limit " + Figures.percent(advice.ownLimit())),
-                LIMIT, Say.RATIO_OFF_REMEDY.with(Figures.of(weighed.addition(), "g", 3), shortOf));
+                LIMIT, Say.RATIO_OFF_REMEDY.with(Figures.of(advice.addition(), "g", 3), advice.mends().map(t -> WeighAdvice.name(t.use())).orElse(shortOf)));
     }
 
     private static Optional<Finding> planned(Step step, WeighDetails details, double limit) {

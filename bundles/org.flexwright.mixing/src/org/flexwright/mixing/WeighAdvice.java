@@ -2,12 +2,12 @@ package org.flexwright.mixing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 
 import org.flexwright.core.Figures;
 import org.flexwright.core.Message;
+import org.flexwright.core.process.Mixture;
 import org.flexwright.core.process.Mixtures;
 import org.flexwright.mixing.data.WeighDetails;
 import org.flexwright.mixing.formula.Weighed;
@@ -72,18 +72,14 @@ public record WeighAdvice(List<Target> targets, WeightRatio ratio, Weighed weigh
     /** Planned and weighed grams of a role; null where nothing is known. */
     private record Sums(Double planned, Double weighed) {
         static Sums of(Step step, PartRole role, Optional<Double> batch) {
-            List<MaterialUse> uses = step.getUses().stream().filter(u -> u.getRole() == role).toList();
-            Double planned = sum(uses.stream().map(MaterialUse::getPlanned).toList());
-            return new Sums(planned == null ? batch.orElse(null) : planned, sum(uses.stream().map(Mixtures::grams).toList()));
+            Mixture mixture = Mixtures.of(step);
+            Double planned = mixture.planned(role);
+            return new Sums(planned == null ? batch.orElse(null) : planned, mixture.actual(role));
         }
 
         boolean isWeighed() {
             return weighed != null && weighed > 0;
         }
-    }
-
-    private static Double sum(List<Double> grams) {
-        return grams.stream().filter(Objects::nonNull).reduce(Double::sum).orElse(null);
     }
 
     private static List<Target> targets(Step step, Sums a, Sums b, WeightRatio ratio) {
@@ -94,11 +90,10 @@ public record WeighAdvice(List<Target> targets, WeightRatio ratio, Weighed weigh
         double follow = planned == null || now == null || !(planned > 0) ? 1 : now / planned;
         List<Target> targets = new ArrayList<>();
         for (MaterialUse use : step.getUses()) {
-            Double target = switch (use.getRole()) {
-                case COMPONENT_A -> share(step, use, nowA, a.planned());
-                case COMPONENT_B -> share(step, use, nowB, b.planned());
-                default -> use.getPlanned() == null ? null : Double.valueOf(use.getPlanned() * follow);
-            };
+            PartRole carries = carries(use);
+            Double target = carries == PartRole.COMPONENT_A ? share(step, use, nowA, a.planned())
+                    : carries == PartRole.COMPONENT_B ? share(step, use, nowB, b.planned())
+                    : use.getPlanned() == null ? null : Double.valueOf(use.getPlanned() * follow);
             targets.add(new Target(use, Mixtures.grams(use), target));
         }
         return targets;
@@ -119,11 +114,18 @@ public record WeighAdvice(List<Target> targets, WeightRatio ratio, Weighed weigh
         return own.planned();
     }
 
-    /** A role's target split over its uses as they were planned. */
+    /** The component a use brings into the cup, by itself or in a premix; null when it brings neither. */
+    static PartRole carries(MaterialUse use) {
+        double a = Mixtures.share(use, PartRole.COMPONENT_A);
+        double b = Mixtures.share(use, PartRole.COMPONENT_B);
+        return a <= 0 && b <= 0 ? null : a > b ? PartRole.COMPONENT_A : PartRole.COMPONENT_B;
+    }
+
+    /** A component's target split over the uses that bring it, as they were planned. */
     private static Double share(Step step, MaterialUse use, Double target, Double planned) {
-        long uses = step.getUses().stream().filter(u -> u.getRole() == use.getRole()).count();
-        if (target == null || uses == 1) {
-            return target;
+        PartRole role = carries(use);
+        if (target == null || step.getUses().stream().filter(u -> carries(u) == role).count() == 1) {
+            return target == null ? null : Double.valueOf(target / Mixtures.share(use, role));
         }
         return use.getPlanned() == null || planned == null || !(planned > 0) ? null : Double.valueOf(target * use.getPlanned() / planned);
     }
@@ -142,9 +144,15 @@ public record WeighAdvice(List<Target> targets, WeightRatio ratio, Weighed weigh
         return weighed != null && Math.abs(weighed.deviation()) > ownLimit;
     }
 
-    /** Grams of the short component that mend the ratio; never negative. */
+    /** Grams that mend the ratio, of what is added: the short component, or the premix it comes in. Never negative. */
     public double addition() {
-        return weighed == null ? 0 : weighed.addition();
+        return weighed == null ? 0 : weighed.addition() / mends().map(t -> Mixtures.share(t.use(), shortRole().orElseThrow())).orElse(1.0);
+    }
+
+    /** What is added to mend the ratio: the use that is the short component, else the premix that brings it. Empty when none is short. */
+    public Optional<Target> mends() {
+        return shortRole().flatMap(role -> targets.stream().filter(t -> t.use().getRole() == role).findFirst()
+                .or(() -> targets.stream().filter(t -> carries(t.use()) == role).findFirst()));
     }
 
     /** Role of the short component; empty until both are weighed, and when none is short. */
@@ -159,7 +167,7 @@ public record WeighAdvice(List<Target> targets, WeightRatio ratio, Weighed weigh
         if (unweighed.isPresent() || !outside()) {
             return unweighed;
         }
-        return targets.stream().filter(t -> Optional.of(t.use().getRole()).equals(shortRole())).findFirst();
+        return mends();
     }
 
     /** One sentence saying what to do now. */
@@ -177,16 +185,16 @@ public record WeighAdvice(List<Target> targets, WeightRatio ratio, Weighed weigh
         if (weighed == null || addition() < NOTHING) {
             return Say.ADVICE_DONE.with();
         }
-        return (outside() ? Say.ADVICE_ADD : Say.ADVICE_ADD_OR_LEAVE).with(Figures.of(addition(), "g", 3), weighed.shortOf().name(),
+        return (outside() ? Say.ADVICE_ADD : Say.ADVICE_ADD_OR_LEAVE).with(Figures.of(addition(), "g", 3), mends().map(t -> name(t.use())).orElse(weighed.shortOf().name()),
                 Figures.percent(weighed.deviation()), Figures.percent(ownLimit));
     }
 
-    /** What a use is called on the bench: A, B, or the grade's name, or its role. */
+    /** What a use is called on the bench: A, B, the premix, the grade's name, or its role. */
     public static String name(MaterialUse use) {
         return switch (use.getRole()) {
             case COMPONENT_A -> "A";
             case COMPONENT_B -> "B";
-            default -> use.getGrade() != null && use.getGrade().getName() != null ? use.getGrade().getName()
+            default -> use.getPremix() != null ? Say.ADVICE_PREMIX.with(use.getPremix().getCode()).text() : use.getGrade() != null && use.getGrade().getName() != null ? use.getGrade().getName()
                     : use.getRole().getLiteral().replace('_', ' ');
         };
     }

@@ -22,7 +22,7 @@ final class WeighAdviceLines {
     static List<StepAdvice> of(WeighAdvice advice) {
         List<StepAdvice> lines = new ArrayList<>();
         for (int i = 0; i < advice.targets().size(); i++) {
-            target(advice.targets().get(i), i, advice, lines);
+            target(advice.targets().get(i), advice, lines);
         }
         if (advice.ratio() != null) {
             lines.add(line("ratio", "B to 100 g of A, planned", 100 * advice.ratio().bPerA(), "g", null));
@@ -30,23 +30,24 @@ final class WeighAdviceLines {
         if (advice.weighed() != null) {
             lines.add(line("trueRatio", "B to 100 g of A, in the cup", 100 * advice.weighed().actual().bPerA(), "g", null));
             lines.add(line("deviation", "Deviation of B to A", 100 * advice.weighed().deviation(), "%", remark(advice)));
-            advice.shortRole().ifPresent(role -> lines.add(line("add" + letter(role), "Add of " + letter(role), advice.addition(), "g", null)));
+            advice.mends().ifPresent(t -> lines.add(line("add" + mark(t, advice), "Add of " + WeighAdvice.name(t.use()), advice.addition(), "g", null)));
         }
         return lines;
     }
 
-    private static void target(Target target, int index, WeighAdvice advice, List<StepAdvice> lines) {
+    private static void target(Target target, WeighAdvice advice, List<StepAdvice> lines) {
         if (target.now() != null) {
             boolean next = advice.next().filter(n -> n.use() == target.use()).isPresent() && advice.weighed() == null;
-            PartRole role = target.use().getRole();
-            boolean component = role == PartRole.COMPONENT_A || role == PartRole.COMPONENT_B;
-            lines.add(line("target" + (component ? letter(role) : String.valueOf(index + 1)), "Target of " + WeighAdvice.name(target.use()), target.now(), "g",
+            lines.add(line("target" + mark(target, advice), "Target of " + WeighAdvice.name(target.use()), target.now(), "g",
                     next ? remark(advice) : null));
         }
     }
 
-    private static String letter(PartRole role) {
-        return role == PartRole.COMPONENT_A ? "A" : "B";
+    /** A or B for the first use that is that component, else the place among the uses from 1. */
+    private static String mark(Target target, WeighAdvice advice) {
+        PartRole role = target.use().getRole();
+        boolean first = advice.targets().stream().filter(t -> t.use().getRole() == role).findFirst().orElseThrow() == target;
+        return first && role == PartRole.COMPONENT_A ? "A" : first && role == PartRole.COMPONENT_B ? "B" : String.valueOf(advice.targets().indexOf(target) + 1);
     }
 
     private static StepAdvice line(String name, String label, double value, String unit, Remark remark) {

@@ -6,6 +6,7 @@ import java.util.function.Function;
 
 import org.flexwright.model.Lot;
 import org.flexwright.model.MaterialGrade;
+import org.flexwright.model.MaterialUse;
 import org.flexwright.model.PartRole;
 
 /**
@@ -23,8 +24,9 @@ public record Mixture(List<Ingredient> ingredients) {
      * @param lot     the bottle or can, or null when none was chosen
      * @param planned grams meant, or null when not entered
      * @param actual  grams weighed so far, or null when nothing was weighed
+     * @param of      where it is written down: a use, or an ingredient of a premix
      */
-    public record Ingredient(PartRole role, MaterialGrade grade, Lot lot, Double planned, Double actual) {
+    public record Ingredient(PartRole role, MaterialGrade grade, Lot lot, Double planned, Double actual, MaterialUse of) {
         public Ingredient {
             Objects.requireNonNull(role, "role");
         }

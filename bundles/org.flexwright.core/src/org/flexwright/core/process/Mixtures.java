@@ -1,20 +1,63 @@
 package org.flexwright.core.process;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
+import java.util.OptionalDouble;
 
 import org.flexwright.model.MaterialUse;
+import org.flexwright.model.PartRole;
+import org.flexwright.model.Premix;
 import org.flexwright.model.Step;
 import org.flexwright.model.Weighing;
 
-/** The mixture a step makes. */
+/** The mixture a step makes. A premix is weighed as one and counts as what went into it. */
 public final class Mixtures {
 
     private Mixtures() {
     }
 
-    /** What the step's uses come to. */
+    /**
+     * A material in what is weighed.
+     *
+     * @param of    where it is written down: the use itself, or the ingredient of its premix
+     * @param share of the mass weighed, above 0 up to 1; those of a use come to 1
+     */
+    public record Share(MaterialUse of, double share) {
+    }
+
+    /** What the step's uses come to, premixes taken apart. */
     public static Mixture of(Step step) {
-        return new Mixture(step.getUses().stream().map(u -> new Mixture.Ingredient(u.getRole(), u.getGrade(), u.getLot(), u.getPlanned(), grams(u))).toList());
+        return new Mixture(step.getUses().stream().flatMap(use -> {
+            Double grams = grams(use);
+            return shares(use).stream().map(part -> new Mixture.Ingredient(part.of().getRole(), part.of().getGrade(), part.of().getLot(),
+                    times(use.getPlanned(), part.share()), times(grams, part.share()), part.of()));
+        }).toList());
+    }
+
+    private static Double times(Double grams, double share) {
+        return grams == null ? null : Double.valueOf(grams * share);
+    }
+
+    /** What a use counts as: itself, or the ingredients of its premix. A premix with an unknown amount in it counts as itself. */
+    public static List<Share> shares(MaterialUse use) {
+        OptionalDouble mass = use.getPremix() == null ? OptionalDouble.empty() : mass(use.getPremix());
+        if (mass.isEmpty() || !(mass.getAsDouble() > 0)) {
+            return List.of(new Share(use, 1));
+        }
+        return use.getPremix().getIngredients().stream().map(part -> new Share(part, grams(part) / mass.getAsDouble())).filter(s -> s.share() > 0).toList();
+    }
+
+    /** The share of a role in what is weighed, 0 to 1. */
+    public static double share(MaterialUse use, PartRole role) {
+        return shares(use).stream().filter(s -> s.of().getRole() == role).mapToDouble(Share::share).sum();
+    }
+
+    /** Grams of a premix that were made; empty when an ingredient has no weighed amount. */
+    public static OptionalDouble mass(Premix premix) {
+        List<Double> grams = new ArrayList<>();
+        premix.getIngredients().forEach(part -> grams.add(grams(part)));
+        return grams.isEmpty() || grams.contains(null) ? OptionalDouble.empty() : OptionalDouble.of(grams.stream().mapToDouble(Double::doubleValue).sum());
     }
 
     /** Grams weighed so far for one use; null when nothing was weighed. */

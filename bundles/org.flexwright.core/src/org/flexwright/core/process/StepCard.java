@@ -52,6 +52,9 @@ public final class StepCard {
 
     private static String nameOf(MaterialUse use) {
         String role = RoleWords.of(use.getRole());
+        if (use.getPremix() != null && use.getPremix().getCode() != null) {
+            return words("material", role, use.getPremix().getCode());
+        }
         if (use.getGrade() == null || use.getGrade().getName() == null) {
             return role;
         }

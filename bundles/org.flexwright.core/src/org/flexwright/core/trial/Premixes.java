@@ -2,7 +2,6 @@ package org.flexwright.core.trial;
 
 import java.util.List;
 import java.util.Objects;
-import java.util.OptionalDouble;
 
 import org.flexwright.core.process.Mixtures;
 import org.flexwright.core.process.RoleWords;
@@ -68,11 +67,5 @@ public final class Premixes {
         weighing.setAt(edit.now());
         filled.getWeighings().add(weighing);
         return filled;
-    }
-
-    /** Grams that were made; empty when an ingredient has no weighed amount. */
-    public static OptionalDouble mass(Premix premix) {
-        List<Double> grams = premix.getIngredients().stream().map(Mixtures::grams).toList();
-        return grams.isEmpty() || grams.contains(null) ? OptionalDouble.empty() : OptionalDouble.of(grams.stream().mapToDouble(Double::doubleValue).sum());
     }
 }

@@ -27,7 +27,7 @@ public final class Stock {
 
     /** Grams left of a premix; empty when an ingredient has no weighed amount. Below zero when more was weighed out than made. */
     public static OptionalDouble onHand(Premix premix, Project project) {
-        OptionalDouble made = Premixes.mass(premix);
+        OptionalDouble made = Mixtures.mass(premix);
         return made.isEmpty() ? made : OptionalDouble.of(made.getAsDouble() - sum(used(project).filter(use -> use.getPremix() == premix)));
     }
 
