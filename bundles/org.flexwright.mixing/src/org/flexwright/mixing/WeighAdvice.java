@@ -7,11 +7,11 @@ import java.util.function.DoubleUnaryOperator;
 
 import org.flexwright.core.Figures;
 import org.flexwright.core.Message;
-import org.flexwright.core.process.Mixture;
 import org.flexwright.core.process.Mixtures;
 import org.flexwright.mixing.data.WeighDetails;
 import org.flexwright.mixing.formula.Weighed;
 import org.flexwright.mixing.formula.WeightRatio;
+import org.flexwright.mixing.formulation.FormulationPlan;
 import org.flexwright.model.MaterialUse;
 import org.flexwright.model.PartRole;
 import org.flexwright.model.Step;
@@ -19,7 +19,7 @@ import org.flexwright.model.Step;
 /**
  * What to weigh next in a weighing step, from what stands in it now. Once one component is weighed the other follows it; when both are, the
  * short one gets an addition, never a negative one; everything else follows the total of A and B. Where no grams are planned, they follow from
- * the parts to make, as far as the details say enough.
+ * the parts given to the materials, else from the parts to make, as far as the details say enough.
  *
  * @param targets    every use of the step with its target now, in order
  * @param ratio      planned ratio by weight; null when none can be told
@@ -56,13 +56,14 @@ public record WeighAdvice(List<Target> targets, WeightRatio ratio, Weighed weigh
     /** The advice for a step of kind {@code mixing.weigh}, with or without details. */
     public static WeighAdvice of(Step step) {
         WeighDetails details = step.getDetails() instanceof WeighDetails d ? d : null;
-        Optional<BatchPlan> batch = BatchPlan.of(details);
-        Sums a = Sums.of(step, PartRole.COMPONENT_A, batch.map(BatchPlan::gramsA));
-        Sums b = Sums.of(step, PartRole.COMPONENT_B, batch.map(BatchPlan::gramsB));
-        WeightRatio ratio = PlannedRatio.of(details, a.planned(), b.planned()).orElse(null);
+        Optional<FormulationPlan> plan = FormulationPlan.of(step);
+        Optional<BatchPlan> batch = plan.isPresent() ? Optional.empty() : BatchPlan.of(details);
+        Sums a = Sums.of(step, PartRole.COMPONENT_A, plan, batch.map(BatchPlan::gramsA));
+        Sums b = Sums.of(step, PartRole.COMPONENT_B, plan, batch.map(BatchPlan::gramsB));
+        WeightRatio ratio = meant(step, plan).or(() -> PlannedRatio.of(details, a.planned(), b.planned())).orElse(null);
         Weighed weighed = ratio == null || !a.isWeighed() || !b.isWeighed() ? null : new Weighed(ratio, a.weighed(), b.weighed());
         double limit = details == null || details.getOwnLimit() == null ? USUAL_LIMIT : details.getOwnLimit() / 100;
-        return new WeighAdvice(targets(step, a, b, ratio), ratio, weighed, limit, ratio == null ? problem(details) : null);
+        return new WeighAdvice(targets(step, a, b, ratio, plan), ratio, weighed, limit, ratio == null ? plan.map(FormulationPlan::problem).orElseGet(() -> problem(details)) : null);
     }
 
     private static Message problem(WeighDetails details) {
@@ -71,10 +72,14 @@ public record WeighAdvice(List<Target> targets, WeightRatio ratio, Weighed weigh
 
     /** Planned and weighed grams of a role; null where nothing is known. */
     private record Sums(Double planned, Double weighed) {
-        static Sums of(Step step, PartRole role, Optional<Double> batch) {
-            Mixture mixture = Mixtures.of(step);
-            Double planned = mixture.planned(role);
-            return new Sums(planned == null ? batch.orElse(null) : planned, mixture.actual(role));
+        static Sums of(Step step, PartRole role, Optional<FormulationPlan> plan, Optional<Double> batch) {
+            Double planned = null;
+            for (MaterialUse use : step.getUses()) {
+                Double grams = planned(use, plan);
+                double share = Mixtures.share(use, role);
+                planned = grams == null || share <= 0 ? planned : Double.valueOf((planned == null ? 0 : planned) + grams * share);
+            }
+            return new Sums(planned == null ? batch.orElse(null) : planned, Mixtures.of(step).actual(role));
         }
 
         boolean isWeighed() {
@@ -82,7 +87,24 @@ public record WeighAdvice(List<Target> targets, WeightRatio ratio, Weighed weigh
         }
     }
 
-    private static List<Target> targets(Step step, Sums a, Sums b, WeightRatio ratio) {
+    /** Grams meant of a use: those planned, else those that follow from its parts; null when neither says. */
+    static Double planned(MaterialUse use, Optional<FormulationPlan> plan) {
+        return use.getPlanned() != null ? use.getPlanned() : plan.map(p -> p.grams(use)).orElse(null);
+    }
+
+    /** The ratio that the parts given to the materials mean. */
+    private static Optional<WeightRatio> meant(Step step, Optional<FormulationPlan> plan) {
+        double a = 0;
+        double b = 0;
+        for (MaterialUse use : plan.isPresent() ? step.getUses() : List.<MaterialUse>of()) {
+            Double grams = plan.get().grams(use);
+            a += grams == null ? 0 : grams * Mixtures.share(use, PartRole.COMPONENT_A);
+            b += grams == null ? 0 : grams * Mixtures.share(use, PartRole.COMPONENT_B);
+        }
+        return PlannedRatio.ofGrams(a, b);
+    }
+
+    private static List<Target> targets(Step step, Sums a, Sums b, WeightRatio ratio, Optional<FormulationPlan> plan) {
         Double nowA = now(a, b, ratio == null ? null : ratio::aFor);
         Double nowB = now(b, a, ratio == null ? null : ratio::bFor);
         Double planned = plus(a.planned(), b.planned());
@@ -91,9 +113,10 @@ public record WeighAdvice(List<Target> targets, WeightRatio ratio, Weighed weigh
         List<Target> targets = new ArrayList<>();
         for (MaterialUse use : step.getUses()) {
             PartRole carries = carries(use);
-            Double target = carries == PartRole.COMPONENT_A ? share(step, use, nowA, a.planned())
-                    : carries == PartRole.COMPONENT_B ? share(step, use, nowB, b.planned())
-                    : use.getPlanned() == null ? null : Double.valueOf(use.getPlanned() * follow);
+            Double meant = planned(use, plan);
+            Double target = carries == PartRole.COMPONENT_A ? share(step, use, nowA, a.planned(), meant)
+                    : carries == PartRole.COMPONENT_B ? share(step, use, nowB, b.planned(), meant)
+                    : meant == null ? null : Double.valueOf(meant * follow);
             targets.add(new Target(use, Mixtures.grams(use), target));
         }
         return targets;
@@ -122,12 +145,12 @@ public record WeighAdvice(List<Target> targets, WeightRatio ratio, Weighed weigh
     }
 
     /** A component's target split over the uses that bring it, as they were planned. */
-    private static Double share(Step step, MaterialUse use, Double target, Double planned) {
+    private static Double share(Step step, MaterialUse use, Double target, Double planned, Double meant) {
         PartRole role = carries(use);
         if (target == null || step.getUses().stream().filter(u -> carries(u) == role).count() == 1) {
             return target == null ? null : Double.valueOf(target / Mixtures.share(use, role));
         }
-        return use.getPlanned() == null || planned == null || !(planned > 0) ? null : Double.valueOf(target * use.getPlanned() / planned);
+        return meant == null || planned == null || !(planned > 0) ? null : Double.valueOf(target * meant / planned);
     }
 
     private static Double plus(Double one, Double other) {

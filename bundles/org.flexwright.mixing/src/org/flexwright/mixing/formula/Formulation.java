@@ -41,7 +41,7 @@ public record Formulation(List<Item> items, Double index) {
         }
 
         /** All equivalents that use up NCO, water included. */
-        double usesUp() {
+        public double usesUp() {
             return active + water / Polyurethane.waterEquivalent();
         }
     }
@@ -98,7 +98,8 @@ public record Formulation(List<Item> items, Double index) {
             return each(p -> p.substance().water());
         }
 
-        private boolean inRatio() {
+        /** True when it belongs to the ratio of the components, and is no share of something. */
+        public boolean inRatio() {
             return of == PartsOf.UNSTATED && portions.stream().anyMatch(Portion::polymer);
         }
 
@@ -213,6 +214,14 @@ public record Formulation(List<Item> items, Double index) {
     public Formulation counted(int item, PartsOf of) {
         List<Item> others = new ArrayList<>(items);
         others.set(item, items.get(item).counted(of));
+        return new Formulation(others, index);
+    }
+
+    /** The same mixture with nothing of one item. */
+    public Formulation without(int item) {
+        Item left = items.get(item);
+        List<Item> others = new ArrayList<>(items);
+        others.set(item, new Item(left.name(), left.portions(), 0, AmountBasis.WEIGHT, PartsOf.OF_ALL));
         return new Formulation(others, index);
     }
 
