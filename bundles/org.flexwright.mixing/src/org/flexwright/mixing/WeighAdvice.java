@@ -60,7 +60,7 @@ public record WeighAdvice(List<Target> targets, WeightRatio ratio, Weighed weigh
         Optional<BatchPlan> batch = plan.isPresent() ? Optional.empty() : BatchPlan.of(details);
         Sums a = Sums.of(step, PartRole.COMPONENT_A, plan, batch.map(BatchPlan::gramsA));
         Sums b = Sums.of(step, PartRole.COMPONENT_B, plan, batch.map(BatchPlan::gramsB));
-        WeightRatio ratio = meant(step, plan).or(() -> PlannedRatio.of(details, a.planned(), b.planned())).orElse(null);
+        WeightRatio ratio = ratioOfParts(step, plan).or(() -> PlannedRatio.of(details, a.planned(), b.planned())).orElse(null);
         Weighed weighed = ratio == null || !a.isWeighed() || !b.isWeighed() ? null : new Weighed(ratio, a.weighed(), b.weighed());
         double limit = details == null || details.getOwnLimit() == null ? USUAL_LIMIT : details.getOwnLimit() / 100;
         return new WeighAdvice(targets(step, a, b, ratio, plan), ratio, weighed, limit, ratio == null ? plan.map(FormulationPlan::problem).orElseGet(() -> problem(details)) : null);
@@ -75,7 +75,7 @@ public record WeighAdvice(List<Target> targets, WeightRatio ratio, Weighed weigh
         static Sums of(Step step, PartRole role, Optional<FormulationPlan> plan, Optional<Double> batch) {
             Double planned = null;
             for (MaterialUse use : step.getUses()) {
-                Double grams = planned(use, plan);
+                Double grams = meant(use, plan);
                 double share = Mixtures.share(use, role);
                 planned = grams == null || share <= 0 ? planned : Double.valueOf((planned == null ? 0 : planned) + grams * share);
             }
@@ -88,12 +88,12 @@ public record WeighAdvice(List<Target> targets, WeightRatio ratio, Weighed weigh
     }
 
     /** Grams meant of a use: those planned, else those that follow from its parts; null when neither says. */
-    static Double planned(MaterialUse use, Optional<FormulationPlan> plan) {
+    static Double meant(MaterialUse use, Optional<FormulationPlan> plan) {
         return use.getPlanned() != null ? use.getPlanned() : plan.map(p -> p.grams(use)).orElse(null);
     }
 
     /** The ratio that the parts given to the materials mean. */
-    private static Optional<WeightRatio> meant(Step step, Optional<FormulationPlan> plan) {
+    private static Optional<WeightRatio> ratioOfParts(Step step, Optional<FormulationPlan> plan) {
         double a = 0;
         double b = 0;
         for (MaterialUse use : plan.isPresent() ? step.getUses() : List.<MaterialUse>of()) {
@@ -113,7 +113,7 @@ public record WeighAdvice(List<Target> targets, WeightRatio ratio, Weighed weigh
         List<Target> targets = new ArrayList<>();
         for (MaterialUse use : step.getUses()) {
             PartRole carries = carries(use);
-            Double meant = planned(use, plan);
+            Double meant = meant(use, plan);
             Double target = carries == PartRole.COMPONENT_A ? share(step, use, nowA, a.planned(), meant)
                     : carries == PartRole.COMPONENT_B ? share(step, use, nowB, b.planned(), meant)
                     : meant == null ? null : Double.valueOf(meant * follow);
