@@ -1,19 +1,18 @@
 package org.flexwright.curing;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
-import java.util.Optional;
+import java.util.Map;
 
 import org.eclipse.emf.ecore.EClass;
 import org.flexwright.core.Source;
+import org.flexwright.core.bench.StepMark;
 import org.flexwright.core.process.HazardPrompt;
 import org.flexwright.core.process.StepAdvice;
 import org.flexwright.core.process.StepKind;
-import org.flexwright.core.process.StepTime;
 import org.flexwright.curing.data.CureBy;
 import org.flexwright.curing.data.CureDetails;
-import org.flexwright.curing.data.CureStage;
 import org.flexwright.curing.data.CuringDataPackage;
 import org.flexwright.curing.formula.Schedule;
 import org.flexwright.model.Step;
@@ -28,7 +27,6 @@ public final class CureStep implements StepKind {
     public static final String ID = "curing.cure";
 
     private static final double ROOM = 23;
-    private static final double MINUTES_AN_HOUR = 60;
 
     @Override
     public String id() {
@@ -75,12 +73,15 @@ public final class CureStep implements StepKind {
     }
 
     @Override
-    public Optional<StepTime> time(Step step, Trial trial) {
-        Double minutes = step.getPlannedDuration();
-        if (step.getDetails() instanceof CureDetails details) {
-            double stages = details.getPlannedStages().stream().map(CureStage::getMinutes).filter(Objects::nonNull).mapToDouble(Double::doubleValue).sum();
-            minutes = stages > 0 ? Double.valueOf(stages) : details.getPlannedHours() != null ? Double.valueOf(MINUTES_AN_HOUR * details.getPlannedHours()) : minutes;
-        }
-        return Optional.ofNullable(minutes).map(m -> StepTime.waiting(m, Source.ownRecord("planned time of the step")));
+    public List<StepMark> marks(Step step, Trial trial) {
+        Double minutes = step.getDetails() instanceof CureDetails details ? CureSchedules.planned(details).map(s -> s.minutes()).orElse(null) : null;
+        StepMark end = StepMark.end("cured", Say.MARK_CURED.with().text(), step, minutes,
+                Source.ownRecord(Say.MARK_PLAN.with().text()));
+        return end == null ? List.of() : List.of(end);
+    }
+
+    @Override
+    public Map<String, Double> timed(Step step, Trial trial, Instant now) {
+        return StepMark.minutes(step, now).map(minutes -> Map.of("hours", minutes / 60)).orElse(Map.of());
     }
 }

@@ -1,8 +1,7 @@
 package org.flexwright.moulding;
 
-import org.eclipse.emf.ecore.EAttribute;
+import java.time.Instant;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,11 +11,11 @@ import org.eclipse.emf.ecore.EClass;
 import org.flexwright.core.Estimate;
 import org.flexwright.core.Message;
 import org.flexwright.core.Source;
+import org.flexwright.core.bench.StepMark;
 import org.flexwright.core.process.HazardPrompt;
 import org.flexwright.core.process.StepAdvice;
 import org.flexwright.core.process.StepKind;
 import org.flexwright.core.process.StepKinds;
-import org.flexwright.core.process.StepTime;
 import org.flexwright.core.process.WorkingTime;
 import org.flexwright.core.process.WorkingTimes;
 import org.flexwright.model.Step;
@@ -104,29 +103,18 @@ public final class FillStep implements StepKind {
     }
 
     @Override
+    public OptionalDouble needsWorkingTime(Step step, Trial trial) {
+        return step.getDetails() instanceof Filling filling && filling.getPlannedFillMinutes() != null ? OptionalDouble.of(filling.getPlannedFillMinutes())
+                : OptionalDouble.empty();
+    }
+
+    @Override
     public boolean fillsMould() {
         return true;
     }
 
     @Override
-    public Optional<StepTime> time(Step step, Trial trial) {
-        Double planned = step.getDetails() instanceof Filling filling ? filling.getPlannedFillMinutes() : null;
-        return Optional.of(StepTime.hands(planned == null ? step.getPlannedDuration() : planned, StepTime.usual(2, 5, 15)));
-    }
-
-    @Override
-    public Map<String, Object> forParts(Step step, int recipeParts, int parts) {
-        Map<String, Object> values = new HashMap<>();
-        if (step.getDetails() instanceof Filling filling) {
-            scaled(values, MouldingDataPackage.Literals.FILLING__PLANNED_FILL_MINUTES, filling.getPlannedFillMinutes(), parts, recipeParts);
-            scaled(values, MouldingDataPackage.Literals.FILLING__PART_VOLUME, filling.getPartVolume(), parts, recipeParts);
-        }
-        return values;
-    }
-
-    private static void scaled(Map<String, Object> values, EAttribute feature, Double planned, int parts, int recipeParts) {
-        if (planned != null) {
-            values.put(feature.getName(), planned * parts / recipeParts);
-        }
+    public Map<String, Double> timed(Step step, Trial trial, Instant now) {
+        return StepMark.minutes(step, now).map(minutes -> Map.of("actualFillMinutes", minutes)).orElse(Map.of());
     }
 }
