@@ -4,6 +4,8 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 
 import org.eclipse.emf.ecore.EClass;
 import org.flexwright.core.Source;
@@ -11,8 +13,10 @@ import org.flexwright.core.bench.StepMark;
 import org.flexwright.core.process.HazardPrompt;
 import org.flexwright.core.process.StepAdvice;
 import org.flexwright.core.process.StepKind;
+import org.flexwright.core.process.StepTime;
 import org.flexwright.curing.data.CureBy;
 import org.flexwright.curing.data.CureDetails;
+import org.flexwright.curing.data.CureStage;
 import org.flexwright.curing.data.CuringDataPackage;
 import org.flexwright.curing.formula.Schedule;
 import org.flexwright.model.Step;
@@ -27,6 +31,7 @@ public final class CureStep implements StepKind {
     public static final String ID = "curing.cure";
 
     private static final double ROOM = 23;
+    private static final double MINUTES_AN_HOUR = 60;
 
     @Override
     public String id() {
@@ -70,6 +75,16 @@ public final class CureStep implements StepKind {
 
     private static StepAdvice line(String name, Say label, Schedule schedule, CureDetails details) {
         return new StepAdvice(name, label.with().text() + " as hours at 23 \u00b0C", CureSchedules.hours(schedule, details, ROOM), "h", null);
+    }
+
+    @Override
+    public Optional<StepTime> time(Step step, Trial trial) {
+        Double minutes = step.getPlannedDuration();
+        if (step.getDetails() instanceof CureDetails details) {
+            double stages = details.getPlannedStages().stream().map(CureStage::getMinutes).filter(Objects::nonNull).mapToDouble(Double::doubleValue).sum();
+            minutes = stages > 0 ? Double.valueOf(stages) : details.getPlannedHours() != null ? Double.valueOf(MINUTES_AN_HOUR * details.getPlannedHours()) : minutes;
+        }
+        return Optional.ofNullable(minutes).map(m -> StepTime.waiting(m, Source.ownRecord("planned time of the step")));
     }
 
     @Override

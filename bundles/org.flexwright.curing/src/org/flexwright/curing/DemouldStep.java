@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 import org.eclipse.emf.ecore.EClass;
 import org.flexwright.core.Message;
@@ -11,6 +12,7 @@ import org.flexwright.core.Source;
 import org.flexwright.core.bench.GatePoint;
 import org.flexwright.core.bench.StepMark;
 import org.flexwright.core.process.StepKind;
+import org.flexwright.core.process.StepTime;
 import org.flexwright.curing.data.CuringDataPackage;
 import org.flexwright.curing.data.DemouldDetails;
 import org.flexwright.model.Step;
@@ -23,6 +25,8 @@ public final class DemouldStep implements StepKind {
 
     /** Id of this kind. */
     public static final String ID = "curing.demould";
+
+    private static final double MINUTES_AN_HOUR = 60;
 
     @Override
     public String id() {
@@ -42,6 +46,13 @@ public final class DemouldStep implements StepKind {
     @Override
     public EClass details() {
         return CuringDataPackage.Literals.DEMOULD_DETAILS;
+    }
+
+    @Override
+    public Optional<StepTime> time(Step step, Trial trial) {
+        Double age = step.getDetails() instanceof DemouldDetails details ? details.getPlannedAge() : null;
+        StepTime hands = StepTime.hands(step.getPlannedDuration(), StepTime.usual(5, 10, 30));
+        return Optional.of(new StepTime(hands.hands(), 0, age == null ? null : Double.valueOf(MINUTES_AN_HOUR * age)));
     }
 
     @Override

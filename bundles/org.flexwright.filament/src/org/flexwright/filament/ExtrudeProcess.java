@@ -71,10 +71,10 @@ public final class ExtrudeProcess implements ProcessKind {
         Estimate work = HANDS_ON.minutes(plan);
         Estimate machine = MACHINE.minutes(plan, ExtrudeProcess::printing);
         Estimate drying = DRYING.minutes(plan, ExtrudeProcess::drying);
-        lines.add(new EstimateLine("Time with hands on it", work, "min"));
+        lines.add(new EstimateLine("Time with hands on it", work, "min", EstimateLine.Meaning.HANDS));
         lines.add(new EstimateLine("Time at the machine", machine.times(1 / 60.0), "h"));
         lines.add(new EstimateLine("From start to finished part", new Estimate(work.low() + machine.low() + drying.low(),
-                work.likely() + machine.likely() + drying.likely(), work.high() + machine.high() + drying.high(), work.source()).times(1 / 60.0), "h"));
+                work.likely() + machine.likely() + drying.likely(), work.high() + machine.high() + drying.high(), work.source()).times(1 / 60.0), "h", EstimateLine.Meaning.ELAPSED));
         mass(plan).ifPresent(g -> lines.add(new EstimateLine("Material", Estimate.exact(g, Source.derived("sum of the planned grams")), "g")));
         PlannedMaterial.cost(plan).ifPresent(eur -> lines.add(
                 new EstimateLine("Cost of material", Estimate.exact(eur, Source.derived("planned grams at the prices of their lots")), "EUR")));

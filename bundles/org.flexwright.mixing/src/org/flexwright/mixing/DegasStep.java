@@ -3,12 +3,14 @@ package org.flexwright.mixing;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 import org.eclipse.emf.ecore.EClass;
 import org.flexwright.core.Source;
 import org.flexwright.core.bench.StepMark;
 import org.flexwright.core.process.HazardPrompt;
 import org.flexwright.core.process.StepKind;
+import org.flexwright.core.process.StepTime;
 import org.flexwright.mixing.data.DegasDetails;
 import org.flexwright.mixing.data.MixingDataPackage;
 import org.flexwright.model.Step;
@@ -45,6 +47,19 @@ public final class DegasStep implements StepKind {
     @Override
     public List<HazardPrompt> prompts(Step step, Trial trial) {
         return List.of(new HazardPrompt("mixing.vacuum", Say.PROMPT_VACUUM.with(), Say.PROMPT_VACUUM_CONTROL.with(), Source.commonPractice(), false));
+    }
+
+    /** Foam must be watched: the hands are not free. */
+    @Override
+    public Optional<StepTime> time(Step step, Trial trial) {
+        Double planned = step.getDetails() instanceof DegasDetails details ? details.getPlannedMinutes() : null;
+        return Optional.of(StepTime.hands(planned == null ? step.getPlannedDuration() : planned, StepTime.usual(5, 10, 20)));
+    }
+
+    @Override
+    public Map<String, Object> forParts(Step step, int recipeParts, int parts) {
+        return step.getDetails() instanceof DegasDetails details && details.getMixVolume() != null
+                ? Map.of(MixingDataPackage.Literals.DEGAS_DETAILS__MIX_VOLUME.getName(), details.getMixVolume() * parts / recipeParts) : Map.of();
     }
 
     @Override

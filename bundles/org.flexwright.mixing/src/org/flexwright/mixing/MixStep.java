@@ -18,6 +18,7 @@ import org.flexwright.core.process.HazardPrompt;
 import org.flexwright.core.process.StepAdvice;
 import org.flexwright.core.process.StepKind;
 import org.flexwright.core.process.StepKinds;
+import org.flexwright.core.process.StepTime;
 import org.flexwright.core.process.WorkingTime;
 import org.flexwright.core.process.WorkingTimes;
 import org.flexwright.mixing.data.MixDetails;
@@ -112,6 +113,12 @@ public final class MixStep implements StepKind {
         Source source = time.source();
         return new StepAdvice("workingTimeHere", Say.TIME_HERE.with(time.conditions()).text(), time.minutes(), "min",
                 time.ends().isEmpty() ? null : Say.TIME_HERE_ENDS.note(source, time.text(), time.conditions(), time.ends()));
+    }
+
+    @Override
+    public Optional<StepTime> time(Step step, Trial trial) {
+        Double planned = step.getDetails() instanceof MixDetails details ? details.getPlannedMinutes() : null;
+        return Optional.of(StepTime.hands(planned == null ? step.getPlannedDuration() : planned, StepTime.usual(3, 5, 10)));
     }
 
     private static boolean positive(Double value) {

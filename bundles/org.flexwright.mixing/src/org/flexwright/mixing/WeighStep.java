@@ -2,18 +2,25 @@ package org.flexwright.mixing;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 import org.eclipse.emf.ecore.EClass;
 import org.flexwright.core.Figures;
 import org.flexwright.core.Message;
 import org.flexwright.core.Source;
-import org.flexwright.core.bench.GatePoint;
 import org.flexwright.core.bench.GatePoint.State;
+import org.flexwright.core.bench.GatePoint;
 import org.flexwright.core.process.HazardPrompt;
+import org.flexwright.core.process.PotPlan;
+import org.flexwright.core.process.PotRequest;
 import org.flexwright.core.process.StepAdvice;
 import org.flexwright.core.process.StepKind;
+import org.flexwright.core.process.StepTime;
 import org.flexwright.mixing.data.MixingDataPackage;
+import org.flexwright.mixing.data.WeighDetails;
 import org.flexwright.model.PartRole;
 import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
@@ -58,6 +65,26 @@ public final class WeighStep implements StepKind {
     @Override
     public List<StepAdvice> advice(Step step, Trial trial) {
         return WeighAdviceLines.of(WeighAdvice.of(step));
+    }
+
+    @Override
+    public Optional<StepTime> time(Step step, Trial trial) {
+        return Optional.of(StepTime.hands(step.getPlannedDuration(), StepTime.usual(5, 10, 20)));
+    }
+
+    @Override
+    public Optional<PotPlan> pots(Step step, Trial trial, PotRequest request) {
+        return Optional.of(PotSplit.of(step, trial, request));
+    }
+
+    @Override
+    public Map<String, Object> forParts(Step step, int recipeParts, int parts) {
+        Map<String, Object> values = new HashMap<>();
+        values.put(MixingDataPackage.Literals.WEIGH_DETAILS__PART_COUNT.getName(), parts);
+        if (step.getDetails() instanceof WeighDetails details && details.getBatchMass() != null) {
+            values.put(MixingDataPackage.Literals.WEIGH_DETAILS__BATCH_MASS.getName(), details.getBatchMass() * parts / recipeParts);
+        }
+        return values;
     }
 
     @Override

@@ -30,6 +30,7 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link org.flexwright.model.Batch#getClosedAt <em>Closed At</em>}</li>
  *   <li>{@link org.flexwright.model.Batch#getRejectLimit <em>Reject Limit</em>}</li>
  *   <li>{@link org.flexwright.model.Batch#getPots <em>Pots</em>}</li>
+ *   <li>{@link org.flexwright.model.Batch#getStartAt <em>Start At</em>}</li>
  * </ul>
  *
  * @see org.flexwright.model.ModelPackage#getBatch()
@@ -255,5 +256,31 @@ public interface Batch extends Entry {
 	 * @generated
 	 */
 	EList<Trial> getPots();
+
+	/**
+	 * Returns the value of the '<em><b>Start At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * When work on it is to begin.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Start At</em>' attribute.
+	 * @see #setStartAt(Instant)
+	 * @see org.flexwright.model.ModelPackage#getBatch_StartAt()
+	 * @model dataType="org.flexwright.model.Instant"
+	 *        annotation="urn:flexwright:field label='Begins' help='When work on it is to begin.'"
+	 * @generated
+	 */
+	Instant getStartAt();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.Batch#getStartAt <em>Start At</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Start At</em>' attribute.
+	 * @see #getStartAt()
+	 * @generated
+	 */
+	void setStartAt(Instant value);
 
 } // Batch

@@ -2537,13 +2537,22 @@ public interface ModelPackage extends EPackage {
 	int TRIAL__DECISIONS = ENTRY_FEATURE_COUNT + 20;
 
 	/**
+	 * The feature id for the '<em><b>Parts Wanted</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TRIAL__PARTS_WANTED = ENTRY_FEATURE_COUNT + 21;
+
+	/**
 	 * The number of structural features of the '<em>Trial</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int TRIAL_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 21;
+	int TRIAL_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 22;
 
 	/**
 	 * The number of operations of the '<em>Trial</em>' class.
@@ -3289,13 +3298,67 @@ public interface ModelPackage extends EPackage {
 	int RECIPE__MOULD = ENTRY_FEATURE_COUNT + 15;
 
 	/**
+	 * The feature id for the '<em><b>Title</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECIPE__TITLE = ENTRY_FEATURE_COUNT + 16;
+
+	/**
+	 * The feature id for the '<em><b>Job</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECIPE__JOB = ENTRY_FEATURE_COUNT + 17;
+
+	/**
+	 * The feature id for the '<em><b>Invented</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECIPE__INVENTED = ENTRY_FEATURE_COUNT + 18;
+
+	/**
+	 * The feature id for the '<em><b>Needs</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECIPE__NEEDS = ENTRY_FEATURE_COUNT + 19;
+
+	/**
+	 * The feature id for the '<em><b>References</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECIPE__REFERENCES = ENTRY_FEATURE_COUNT + 20;
+
+	/**
+	 * The feature id for the '<em><b>Overrides</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECIPE__OVERRIDES = ENTRY_FEATURE_COUNT + 21;
+
+	/**
 	 * The number of structural features of the '<em>Recipe</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int RECIPE_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 16;
+	int RECIPE_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 22;
 
 	/**
 	 * The number of operations of the '<em>Recipe</em>' class.
@@ -4542,13 +4605,22 @@ public interface ModelPackage extends EPackage {
 	int BATCH__POTS = ENTRY_FEATURE_COUNT + 9;
 
 	/**
+	 * The feature id for the '<em><b>Start At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BATCH__START_AT = ENTRY_FEATURE_COUNT + 10;
+
+	/**
 	 * The number of structural features of the '<em>Batch</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int BATCH_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 10;
+	int BATCH_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 11;
 
 	/**
 	 * The number of operations of the '<em>Batch</em>' class.
@@ -6608,6 +6680,17 @@ public interface ModelPackage extends EPackage {
 	EReference getTrial_Decisions();
 
 	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Trial#getPartsWanted <em>Parts Wanted</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Parts Wanted</em>'.
+	 * @see org.flexwright.model.Trial#getPartsWanted()
+	 * @see #getTrial()
+	 * @generated
+	 */
+	EAttribute getTrial_PartsWanted();
+
+	/**
 	 * Returns the meta object for class '{@link org.flexwright.model.Step <em>Step</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -7239,6 +7322,72 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getRecipe_Mould();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Recipe#getTitle <em>Title</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Title</em>'.
+	 * @see org.flexwright.model.Recipe#getTitle()
+	 * @see #getRecipe()
+	 * @generated
+	 */
+	EAttribute getRecipe_Title();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Recipe#getJob <em>Job</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Job</em>'.
+	 * @see org.flexwright.model.Recipe#getJob()
+	 * @see #getRecipe()
+	 * @generated
+	 */
+	EAttribute getRecipe_Job();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Recipe#isInvented <em>Invented</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Invented</em>'.
+	 * @see org.flexwright.model.Recipe#isInvented()
+	 * @see #getRecipe()
+	 * @generated
+	 */
+	EAttribute getRecipe_Invented();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Recipe#getNeeds <em>Needs</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Needs</em>'.
+	 * @see org.flexwright.model.Recipe#getNeeds()
+	 * @see #getRecipe()
+	 * @generated
+	 */
+	EReference getRecipe_Needs();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Recipe#getReferences <em>References</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>References</em>'.
+	 * @see org.flexwright.model.Recipe#getReferences()
+	 * @see #getRecipe()
+	 * @generated
+	 */
+	EReference getRecipe_References();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Recipe#getOverrides <em>Overrides</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Overrides</em>'.
+	 * @see org.flexwright.model.Recipe#getOverrides()
+	 * @see #getRecipe()
+	 * @generated
+	 */
+	EReference getRecipe_Overrides();
 
 	/**
 	 * Returns the meta object for class '{@link org.flexwright.model.Acknowledgement <em>Acknowledgement</em>}'.
@@ -8207,6 +8356,17 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getBatch_Pots();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Batch#getStartAt <em>Start At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Start At</em>'.
+	 * @see org.flexwright.model.Batch#getStartAt()
+	 * @see #getBatch()
+	 * @generated
+	 */
+	EAttribute getBatch_StartAt();
 
 	/**
 	 * Returns the meta object for class '{@link org.flexwright.model.SavedSearch <em>Saved Search</em>}'.
@@ -9813,6 +9973,14 @@ public interface ModelPackage extends EPackage {
 		EReference TRIAL__DECISIONS = eINSTANCE.getTrial_Decisions();
 
 		/**
+		 * The meta object literal for the '<em><b>Parts Wanted</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute TRIAL__PARTS_WANTED = eINSTANCE.getTrial_PartsWanted();
+
+		/**
 		 * The meta object literal for the '{@link org.flexwright.model.impl.StepImpl <em>Step</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -10285,6 +10453,54 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EReference RECIPE__MOULD = eINSTANCE.getRecipe_Mould();
+
+		/**
+		 * The meta object literal for the '<em><b>Title</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RECIPE__TITLE = eINSTANCE.getRecipe_Title();
+
+		/**
+		 * The meta object literal for the '<em><b>Job</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RECIPE__JOB = eINSTANCE.getRecipe_Job();
+
+		/**
+		 * The meta object literal for the '<em><b>Invented</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RECIPE__INVENTED = eINSTANCE.getRecipe_Invented();
+
+		/**
+		 * The meta object literal for the '<em><b>Needs</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference RECIPE__NEEDS = eINSTANCE.getRecipe_Needs();
+
+		/**
+		 * The meta object literal for the '<em><b>References</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference RECIPE__REFERENCES = eINSTANCE.getRecipe_References();
+
+		/**
+		 * The meta object literal for the '<em><b>Overrides</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference RECIPE__OVERRIDES = eINSTANCE.getRecipe_Overrides();
 
 		/**
 		 * The meta object literal for the '{@link org.flexwright.model.impl.AcknowledgementImpl <em>Acknowledgement</em>}' class.
@@ -11019,6 +11235,14 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EReference BATCH__POTS = eINSTANCE.getBatch_Pots();
+
+		/**
+		 * The meta object literal for the '<em><b>Start At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BATCH__START_AT = eINSTANCE.getBatch_StartAt();
 
 		/**
 		 * The meta object literal for the '{@link org.flexwright.model.impl.SavedSearchImpl <em>Saved Search</em>}' class.

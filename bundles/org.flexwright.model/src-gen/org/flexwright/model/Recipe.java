@@ -35,6 +35,12 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link org.flexwright.model.Recipe#getPremixes <em>Premixes</em>}</li>
  *   <li>{@link org.flexwright.model.Recipe#getAttachments <em>Attachments</em>}</li>
  *   <li>{@link org.flexwright.model.Recipe#getMould <em>Mould</em>}</li>
+ *   <li>{@link org.flexwright.model.Recipe#getTitle <em>Title</em>}</li>
+ *   <li>{@link org.flexwright.model.Recipe#getJob <em>Job</em>}</li>
+ *   <li>{@link org.flexwright.model.Recipe#isInvented <em>Invented</em>}</li>
+ *   <li>{@link org.flexwright.model.Recipe#getNeeds <em>Needs</em>}</li>
+ *   <li>{@link org.flexwright.model.Recipe#getReferences <em>References</em>}</li>
+ *   <li>{@link org.flexwright.model.Recipe#getOverrides <em>Overrides</em>}</li>
  * </ul>
  *
  * @see org.flexwright.model.ModelPackage#getRecipe()
@@ -370,5 +376,125 @@ public interface Recipe extends Entry {
 	 * @generated
 	 */
 	void setMould(Mould value);
+
+	/**
+	 * Returns the value of the '<em><b>Title</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * What is made, as the project was called when the recipe was frozen.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Title</em>' attribute.
+	 * @see #setTitle(String)
+	 * @see org.flexwright.model.ModelPackage#getRecipe_Title()
+	 * @model
+	 * @generated
+	 */
+	String getTitle();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.Recipe#getTitle <em>Title</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Title</em>' attribute.
+	 * @see #getTitle()
+	 * @generated
+	 */
+	void setTitle(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Job</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * The job in the maker's words, as it was then.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Job</em>' attribute.
+	 * @see #setJob(String)
+	 * @see org.flexwright.model.ModelPackage#getRecipe_Job()
+	 * @model
+	 * @generated
+	 */
+	String getJob();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.Recipe#getJob <em>Job</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Job</em>' attribute.
+	 * @see #getJob()
+	 * @generated
+	 */
+	void setJob(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Invented</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * True when the project was demonstration data.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Invented</em>' attribute.
+	 * @see #setInvented(boolean)
+	 * @see org.flexwright.model.ModelPackage#getRecipe_Invented()
+	 * @model
+	 * @generated
+	 */
+	boolean isInvented();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.Recipe#isInvented <em>Invented</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Invented</em>' attribute.
+	 * @see #isInvented()
+	 * @generated
+	 */
+	void setInvented(boolean value);
+
+	/**
+	 * Returns the value of the '<em><b>Needs</b></em>' containment reference list.
+	 * The list contents are of type {@link org.flexwright.model.Need}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * What is needed, in the words of the person who needs it: copies.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Needs</em>' containment reference list.
+	 * @see org.flexwright.model.ModelPackage#getRecipe_Needs()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<Need> getNeeds();
+
+	/**
+	 * Returns the value of the '<em><b>References</b></em>' containment reference list.
+	 * The list contents are of type {@link org.flexwright.model.ReferencePart}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * The reference parts with their readings: copies.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>References</em>' containment reference list.
+	 * @see org.flexwright.model.ModelPackage#getRecipe_References()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<ReferencePart> getReferences();
+
+	/**
+	 * Returns the value of the '<em><b>Overrides</b></em>' containment reference list.
+	 * The list contents are of type {@link org.flexwright.model.StopOverride}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Findings about the trial that were gone against, with the reason: copies; the note says what each is about.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Overrides</em>' containment reference list.
+	 * @see org.flexwright.model.ModelPackage#getRecipe_Overrides()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<StopOverride> getOverrides();
 
 } // Recipe

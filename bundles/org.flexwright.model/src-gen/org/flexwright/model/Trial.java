@@ -40,6 +40,7 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link org.flexwright.model.Trial#getMould <em>Mould</em>}</li>
  *   <li>{@link org.flexwright.model.Trial#getNotes <em>Notes</em>}</li>
  *   <li>{@link org.flexwright.model.Trial#getDecisions <em>Decisions</em>}</li>
+ *   <li>{@link org.flexwright.model.Trial#getPartsWanted <em>Parts Wanted</em>}</li>
  * </ul>
  *
  * @see org.flexwright.model.ModelPackage#getTrial()
@@ -474,5 +475,30 @@ public interface Trial extends Entry {
 	 * @generated
 	 */
 	EList<Decision> getDecisions();
+
+	/**
+	 * Returns the value of the '<em><b>Parts Wanted</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * How many parts it is to give; empty when nobody said.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Parts Wanted</em>' attribute.
+	 * @see #setPartsWanted(Integer)
+	 * @see org.flexwright.model.ModelPackage#getTrial_PartsWanted()
+	 * @model annotation="urn:flexwright:field min='1' max='10000' label='Parts wanted' help='How many parts it is to give; empty when nobody said.'"
+	 * @generated
+	 */
+	Integer getPartsWanted();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.Trial#getPartsWanted <em>Parts Wanted</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Parts Wanted</em>' attribute.
+	 * @see #getPartsWanted()
+	 * @generated
+	 */
+	void setPartsWanted(Integer value);
 
 } // Trial

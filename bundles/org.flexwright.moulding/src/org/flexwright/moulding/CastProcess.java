@@ -75,11 +75,11 @@ public final class CastProcess implements ProcessKind {
     public List<EstimateLine> estimate(Trial plan) {
         List<EstimateLine> lines = new ArrayList<>();
         Estimate work = HANDS_ON.minutes(plan, CastProcess::fillTime);
-        lines.add(new EstimateLine("Time with hands on it", work, "min"));
+        lines.add(new EstimateLine("Time with hands on it", work, "min", EstimateLine.Meaning.HANDS));
         Estimate cure = CURING.minutes(plan, CastProcess::cureTime);
         double drying = drying(plan);
         lines.add(new EstimateLine("From start to finished part", new Estimate(work.low() + cure.low() + drying, work.likely() + cure.likely() + drying,
-                work.high() + cure.high() + drying, work.source()).times(1 / 60.0), "h"));
+                work.high() + cure.high() + drying, work.source()).times(1 / 60.0), "h", EstimateLine.Meaning.ELAPSED));
         PlannedMaterial.mass(plan).ifPresent(
                 g -> lines.add(new EstimateLine("Material", Estimate.exact(g, Source.derived("sum of the planned grams")), "g")));
         PlannedMaterial.cost(plan).ifPresent(eur -> lines.add(

@@ -2,11 +2,13 @@ package org.flexwright.moulding;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
+import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EClass;
 import org.flexwright.core.Estimate;
 import org.flexwright.core.Message;
@@ -16,6 +18,7 @@ import org.flexwright.core.process.HazardPrompt;
 import org.flexwright.core.process.StepAdvice;
 import org.flexwright.core.process.StepKind;
 import org.flexwright.core.process.StepKinds;
+import org.flexwright.core.process.StepTime;
 import org.flexwright.core.process.WorkingTime;
 import org.flexwright.core.process.WorkingTimes;
 import org.flexwright.model.Step;
@@ -100,6 +103,28 @@ public final class FillStep implements StepKind {
     private static HazardPrompt prompt(String id, String key) {
         return new HazardPrompt(id, Message.of(FillStep.class, key + ".hazard"), Message.of(FillStep.class, key + ".controls"),
                 Source.commonPractice(), false);
+    }
+
+    @Override
+    public Optional<StepTime> time(Step step, Trial trial) {
+        Double planned = step.getDetails() instanceof Filling filling ? filling.getPlannedFillMinutes() : null;
+        return Optional.of(StepTime.hands(planned == null ? step.getPlannedDuration() : planned, StepTime.usual(2, 5, 15)));
+    }
+
+    @Override
+    public Map<String, Object> forParts(Step step, int recipeParts, int parts) {
+        Map<String, Object> values = new HashMap<>();
+        if (step.getDetails() instanceof Filling filling) {
+            scaled(values, MouldingDataPackage.Literals.FILLING__PLANNED_FILL_MINUTES, filling.getPlannedFillMinutes(), parts, recipeParts);
+            scaled(values, MouldingDataPackage.Literals.FILLING__PART_VOLUME, filling.getPartVolume(), parts, recipeParts);
+        }
+        return values;
+    }
+
+    private static void scaled(Map<String, Object> values, EAttribute feature, Double planned, int parts, int recipeParts) {
+        if (planned != null) {
+            values.put(feature.getName(), planned * parts / recipeParts);
+        }
     }
 
     @Override

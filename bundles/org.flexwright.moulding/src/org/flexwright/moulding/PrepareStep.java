@@ -2,15 +2,17 @@ package org.flexwright.moulding;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 
 import org.eclipse.emf.ecore.EClass;
 import org.flexwright.core.Figures;
 import org.flexwright.core.Message;
 import org.flexwright.core.Source;
-import org.flexwright.core.bench.GatePoint;
 import org.flexwright.core.bench.GatePoint.State;
+import org.flexwright.core.bench.GatePoint;
 import org.flexwright.core.process.HazardPrompt;
 import org.flexwright.core.process.StepKind;
+import org.flexwright.core.process.StepTime;
 import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
 import org.flexwright.moulding.data.MouldTreatment;
@@ -24,6 +26,7 @@ public final class PrepareStep implements StepKind {
     /** Id of this step kind. */
     public static final String ID = "moulding.prepare";
 
+    private static final double MINUTES_AN_HOUR = 60;
     private static final double WARM_LIMIT = 5;
 
     @Override
@@ -68,6 +71,13 @@ public final class PrepareStep implements StepKind {
     private static HazardPrompt prompt(String id, String key, boolean needsSheet) {
         return new HazardPrompt(id, Message.of(PrepareStep.class, key + ".hazard"), Message.of(PrepareStep.class, key + ".controls"),
                 Source.commonPractice(), needsSheet);
+    }
+
+    @Override
+    public Optional<StepTime> time(Step step, Trial trial) {
+        Double dry = step.getDetails() instanceof Preparation preparation ? preparation.getPlannedDryHours() : null;
+        StepTime hands = StepTime.hands(step.getPlannedDuration(), StepTime.usual(10, 20, 60));
+        return Optional.of(dry == null ? hands : new StepTime(hands.hands(), MINUTES_AN_HOUR * dry, null));
     }
 
     @Override

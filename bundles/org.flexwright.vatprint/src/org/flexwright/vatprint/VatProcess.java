@@ -76,10 +76,10 @@ public final class VatProcess implements ProcessKind {
         Estimate work = HANDS_ON.minutes(plan);
         Estimate machine = MACHINE.minutes(plan, VatProcess::printing);
         Estimate after = AFTER.minutes(plan, VatProcess::finishing);
-        lines.add(new EstimateLine("Time with hands on it", work, "min"));
+        lines.add(new EstimateLine("Time with hands on it", work, "min", EstimateLine.Meaning.HANDS));
         lines.add(new EstimateLine("Time at the machine", machine.times(1 / 60.0), "h"));
         lines.add(new EstimateLine("From start to finished part", new Estimate(work.low() + machine.low() + after.low(),
-                work.likely() + machine.likely() + after.likely(), work.high() + machine.high() + after.high(), work.source()).times(1 / 60.0), "h"));
+                work.likely() + machine.likely() + after.likely(), work.high() + machine.high() + after.high(), work.source()).times(1 / 60.0), "h", EstimateLine.Meaning.ELAPSED));
         PlannedMaterial.mass(plan).ifPresent(
                 g -> lines.add(new EstimateLine("Material", Estimate.exact(g, Source.derived("sum of the planned grams")), "g")));
         PlannedMaterial.cost(plan).ifPresent(eur -> lines.add(

@@ -58,10 +58,26 @@ public interface ProcessKind {
     /**
      * One line of an estimate.
      *
-     * @param label  what: "Time at the machine", "Material"
-     * @param value  the band
-     * @param unit   unit symbol
+     * @param label   what: "Time at the machine", "Material"
+     * @param value   the band
+     * @param unit    unit symbol
+     * @param meaning what of it others may count with
      */
-    record EstimateLine(String label, Estimate value, String unit) {
+    record EstimateLine(String label, Estimate value, String unit, Meaning meaning) {
+
+        /** What others may count with: time of a person, time from start to finished part, or nothing in particular. */
+        public enum Meaning {
+            /** Time with hands on it. */
+            HANDS,
+            /** Time from start to finished part. */
+            ELAPSED,
+            /** Shown, not counted with. */
+            OTHER
+        }
+
+        /** A line that is only shown. */
+        public EstimateLine(String label, Estimate value, String unit) {
+            this(label, value, unit, Meaning.OTHER);
+        }
     }
 }

@@ -2,24 +2,30 @@ package org.flexwright.core.trial;
 
 import java.util.Iterator;
 import java.util.LinkedHashSet;
+import java.util.Optional;
 import java.util.Set;
 
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.flexwright.core.naming.Names;
 import org.flexwright.model.Attachment;
+import org.flexwright.model.Identified;
 import org.flexwright.model.Instrument;
 import org.flexwright.model.Lot;
 import org.flexwright.model.MaterialGrade;
 import org.flexwright.model.Mould;
 import org.flexwright.model.Premix;
+import org.flexwright.model.Project;
 import org.flexwright.model.Recipe;
+import org.flexwright.model.ReferencePart;
 import org.flexwright.model.Session;
+import org.flexwright.model.StopOverride;
 import org.flexwright.model.Trial;
 
 /**
- * Everything that a recipe refers to, copied into it: what was weighed and read, the materials with their values and the lots that went in, sessions, gauges, blends,
+ * Everything that a recipe refers to, copied into it: what was needed, the reference part, what was weighed and read, the materials with their values and the lots that went in, sessions, gauges, blends,
  * the mould and the entries of its photos. A frozen recipe then depends on nothing that may still change.
  */
 final class RecipeSnapshot {
@@ -31,14 +37,18 @@ final class RecipeSnapshot {
     }
 
     /** Fills a recipe that is in no project yet and has its plan. */
-    static void take(Recipe recipe, Trial from) {
-        new RecipeSnapshot().fill(recipe, from);
+    static void take(Recipe recipe, Trial from, Project project) {
+        new RecipeSnapshot().fill(recipe, from, project);
     }
 
-    private void fill(Recipe recipe, Trial from) {
+    private void fill(Recipe recipe, Trial from, Project project) {
         gather(from);
+        project.getReferenceParts().forEach(this::gather);
         kept.forEach(copier::copy);
         recipe.setAsMade((Trial) copier.copy(from));
+        project.getReferenceParts().forEach(part -> recipe.getReferences().add((ReferencePart) copier.copy(part)));
+        need(recipe, project);
+        against(recipe, from, project);
         copier.copyReferences();
         recipe.getAsMade().setBasedOn(null);
         for (EObject original : kept) {
@@ -48,6 +58,36 @@ final class RecipeSnapshot {
         recipe.getPlan().setMould(recipe.getMould());
         redirect(recipe.getPlan());
         forgetIds(recipe);
+    }
+
+    private static void need(Recipe recipe, Project project) {
+        recipe.setTitle(project.getTitle());
+        recipe.setJob(project.getJob());
+        recipe.setInvented(project.isInvented());
+        recipe.getNeeds().addAll(EcoreUtil.copyAll(project.getNeeds()));
+    }
+
+    /** What was gone against in this trial; the copies get other identifiers, so what it is about stands in words. */
+    private static void against(Recipe recipe, Trial from, Project project) {
+        for (StopOverride override : project.getOverrides()) {
+            about(from, override.getSubject()).ifPresent(subject -> {
+                StopOverride copy = EcoreUtil.copy(override);
+                copy.setNote(Names.path(subject));
+                recipe.getOverrides().add(copy);
+            });
+        }
+    }
+
+    private static Optional<EObject> about(Trial trial, String id) {
+        if (id == null || id.equals(trial.getId())) {
+            return id == null ? Optional.empty() : Optional.of(trial);
+        }
+        for (Iterator<EObject> all = EcoreUtil.getAllContents(trial, false); all.hasNext();) {
+            if (all.next() instanceof Identified thing && id.equals(thing.getId())) {
+                return Optional.of(thing);
+            }
+        }
+        return Optional.empty();
     }
 
     /** What is referred to from inside, and from inside that in turn. */

@@ -60,7 +60,7 @@ public final class Recipes {
         recipe.setPlan(plan(edit, from));
         TargetSheet sheet = TargetSheets.current(edit.project());
         recipe.setTargets(sheet == null || sheet.getFrozenAt() == null ? null : sheet);
-        RecipeSnapshot.take(recipe, from);
+        RecipeSnapshot.take(recipe, from, edit.project());
         before.ifPresent(older -> recipe.setChanges(String.join("\n", RecipeDifference.between(older, recipe))));
         edit.add(edit.project(), ModelPackage.Literals.PROJECT__RECIPES, recipe);
         return recipe;

@@ -41,6 +41,7 @@ import org.flexwright.model.Trial;
  *   <li>{@link org.flexwright.model.impl.BatchImpl#getClosedAt <em>Closed At</em>}</li>
  *   <li>{@link org.flexwright.model.impl.BatchImpl#getRejectLimit <em>Reject Limit</em>}</li>
  *   <li>{@link org.flexwright.model.impl.BatchImpl#getPots <em>Pots</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.BatchImpl#getStartAt <em>Start At</em>}</li>
  * </ul>
  *
  * @generated
@@ -225,6 +226,26 @@ public class BatchImpl extends EntryImpl implements Batch {
 	 * @ordered
 	 */
 	protected EList<Trial> pots;
+
+	/**
+	 * The default value of the '{@link #getStartAt() <em>Start At</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getStartAt()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Instant START_AT_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getStartAt() <em>Start At</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getStartAt()
+	 * @generated
+	 * @ordered
+	 */
+	protected Instant startAt = START_AT_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -488,6 +509,29 @@ public class BatchImpl extends EntryImpl implements Batch {
 	 * @generated
 	 */
 	@Override
+	public Instant getStartAt() {
+		return startAt;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setStartAt(Instant newStartAt) {
+		Instant oldStartAt = startAt;
+		startAt = newStartAt;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.BATCH__START_AT, oldStartAt, startAt));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case ModelPackage.BATCH__CODE:
@@ -511,6 +555,8 @@ public class BatchImpl extends EntryImpl implements Batch {
 				return getRejectLimit();
 			case ModelPackage.BATCH__POTS:
 				return getPots();
+			case ModelPackage.BATCH__START_AT:
+				return getStartAt();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -555,6 +601,9 @@ public class BatchImpl extends EntryImpl implements Batch {
 				getPots().clear();
 				getPots().addAll((Collection<? extends Trial>)newValue);
 				return;
+			case ModelPackage.BATCH__START_AT:
+				setStartAt((Instant)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -597,6 +646,9 @@ public class BatchImpl extends EntryImpl implements Batch {
 			case ModelPackage.BATCH__POTS:
 				getPots().clear();
 				return;
+			case ModelPackage.BATCH__START_AT:
+				setStartAt(START_AT_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -629,6 +681,8 @@ public class BatchImpl extends EntryImpl implements Batch {
 				return REJECT_LIMIT_EDEFAULT == null ? rejectLimit != null : !REJECT_LIMIT_EDEFAULT.equals(rejectLimit);
 			case ModelPackage.BATCH__POTS:
 				return pots != null && !pots.isEmpty();
+			case ModelPackage.BATCH__START_AT:
+				return START_AT_EDEFAULT == null ? startAt != null : !START_AT_EDEFAULT.equals(startAt);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -659,6 +713,8 @@ public class BatchImpl extends EntryImpl implements Batch {
 		result.append(closedAt);
 		result.append(", rejectLimit: ");
 		result.append(rejectLimit);
+		result.append(", startAt: ");
+		result.append(startAt);
 		result.append(')');
 		return result.toString();
 	}

@@ -2180,6 +2180,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EAttribute getTrial_PartsWanted() {
+		return (EAttribute)trialEClass.getEStructuralFeatures().get(21);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getStep() {
 		return stepEClass;
 	}
@@ -2752,6 +2762,66 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	@Override
 	public EReference getRecipe_Mould() {
 		return (EReference)recipeEClass.getEStructuralFeatures().get(15);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRecipe_Title() {
+		return (EAttribute)recipeEClass.getEStructuralFeatures().get(16);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRecipe_Job() {
+		return (EAttribute)recipeEClass.getEStructuralFeatures().get(17);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRecipe_Invented() {
+		return (EAttribute)recipeEClass.getEStructuralFeatures().get(18);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getRecipe_Needs() {
+		return (EReference)recipeEClass.getEStructuralFeatures().get(19);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getRecipe_References() {
+		return (EReference)recipeEClass.getEStructuralFeatures().get(20);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getRecipe_Overrides() {
+		return (EReference)recipeEClass.getEStructuralFeatures().get(21);
 	}
 
 	/**
@@ -3650,6 +3720,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EAttribute getBatch_StartAt() {
+		return (EAttribute)batchEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getSavedSearch() {
 		return savedSearchEClass;
 	}
@@ -4059,6 +4139,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEReference(trialEClass, TRIAL__MOULD);
 		createEReference(trialEClass, TRIAL__NOTES);
 		createEReference(trialEClass, TRIAL__DECISIONS);
+		createEAttribute(trialEClass, TRIAL__PARTS_WANTED);
 
 		stepEClass = createEClass(STEP);
 		createEAttribute(stepEClass, STEP__KIND);
@@ -4122,6 +4203,12 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEReference(recipeEClass, RECIPE__PREMIXES);
 		createEReference(recipeEClass, RECIPE__ATTACHMENTS);
 		createEReference(recipeEClass, RECIPE__MOULD);
+		createEAttribute(recipeEClass, RECIPE__TITLE);
+		createEAttribute(recipeEClass, RECIPE__JOB);
+		createEAttribute(recipeEClass, RECIPE__INVENTED);
+		createEReference(recipeEClass, RECIPE__NEEDS);
+		createEReference(recipeEClass, RECIPE__REFERENCES);
+		createEReference(recipeEClass, RECIPE__OVERRIDES);
 
 		acknowledgementEClass = createEClass(ACKNOWLEDGEMENT);
 		createEAttribute(acknowledgementEClass, ACKNOWLEDGEMENT__PROMPT);
@@ -4222,6 +4309,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(batchEClass, BATCH__CLOSED_AT);
 		createEAttribute(batchEClass, BATCH__REJECT_LIMIT);
 		createEReference(batchEClass, BATCH__POTS);
+		createEAttribute(batchEClass, BATCH__START_AT);
 
 		savedSearchEClass = createEClass(SAVED_SEARCH);
 		createEAttribute(savedSearchEClass, SAVED_SEARCH__NAME);
@@ -4496,6 +4584,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEReference(getTrial_Mould(), this.getMould(), null, "mould", null, 0, 1, Trial.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getTrial_Notes(), this.getBenchNote(), null, "notes", null, 0, -1, Trial.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getTrial_Decisions(), this.getDecision(), null, "decisions", null, 0, -1, Trial.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getTrial_PartsWanted(), ecorePackage.getEIntegerObject(), "partsWanted", null, 0, 1, Trial.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(stepEClass, Step.class, "Step", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getStep_Kind(), ecorePackage.getEString(), "kind", null, 0, 1, Step.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -4559,6 +4648,12 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEReference(getRecipe_Premixes(), this.getPremix(), null, "premixes", null, 0, -1, Recipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getRecipe_Attachments(), this.getAttachment(), null, "attachments", null, 0, -1, Recipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getRecipe_Mould(), this.getMould(), null, "mould", null, 0, 1, Recipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRecipe_Title(), ecorePackage.getEString(), "title", null, 0, 1, Recipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRecipe_Job(), ecorePackage.getEString(), "job", null, 0, 1, Recipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRecipe_Invented(), ecorePackage.getEBoolean(), "invented", null, 0, 1, Recipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getRecipe_Needs(), this.getNeed(), null, "needs", null, 0, -1, Recipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getRecipe_References(), this.getReferencePart(), null, "references", null, 0, -1, Recipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getRecipe_Overrides(), this.getStopOverride(), null, "overrides", null, 0, -1, Recipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(acknowledgementEClass, Acknowledgement.class, "Acknowledgement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getAcknowledgement_Prompt(), ecorePackage.getEString(), "prompt", null, 0, 1, Acknowledgement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -4659,6 +4754,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getBatch_ClosedAt(), this.getInstant(), "closedAt", null, 0, 1, Batch.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getBatch_RejectLimit(), ecorePackage.getEIntegerObject(), "rejectLimit", null, 0, 1, Batch.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getBatch_Pots(), this.getTrial(), null, "pots", null, 0, -1, Batch.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBatch_StartAt(), this.getInstant(), "startAt", null, 0, 1, Batch.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(savedSearchEClass, SavedSearch.class, "SavedSearch", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getSavedSearch_Name(), ecorePackage.getEString(), "name", null, 0, 1, SavedSearch.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -5343,6 +5439,15 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 			   "help", "What is written on the cup."
 		   });
 		addAnnotation
+		  (getTrial_PartsWanted(),
+		   source,
+		   new String[] {
+			   "min", "1",
+			   "max", "10000",
+			   "label", "Parts wanted",
+			   "help", "How many parts it is to give; empty when nobody said."
+		   });
+		addAnnotation
 		  (getStep_Title(),
 		   source,
 		   new String[] {
@@ -5781,6 +5886,13 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 			   "max", "100000",
 			   "label", "Reject limit",
 			   "help", "Rejects at which the batch stops to be looked at; agreed beforehand."
+		   });
+		addAnnotation
+		  (getBatch_StartAt(),
+		   source,
+		   new String[] {
+			   "label", "Begins",
+			   "help", "When work on it is to begin."
 		   });
 		addAnnotation
 		  (getSavedSearch_Name(),

@@ -24,9 +24,12 @@ import org.flexwright.model.Instrument;
 import org.flexwright.model.MaterialGrade;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Mould;
+import org.flexwright.model.Need;
 import org.flexwright.model.Premix;
 import org.flexwright.model.Recipe;
+import org.flexwright.model.ReferencePart;
 import org.flexwright.model.Session;
+import org.flexwright.model.StopOverride;
 import org.flexwright.model.TargetSheet;
 import org.flexwright.model.Trial;
 
@@ -54,6 +57,12 @@ import org.flexwright.model.Trial;
  *   <li>{@link org.flexwright.model.impl.RecipeImpl#getPremixes <em>Premixes</em>}</li>
  *   <li>{@link org.flexwright.model.impl.RecipeImpl#getAttachments <em>Attachments</em>}</li>
  *   <li>{@link org.flexwright.model.impl.RecipeImpl#getMould <em>Mould</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.RecipeImpl#getTitle <em>Title</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.RecipeImpl#getJob <em>Job</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.RecipeImpl#isInvented <em>Invented</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.RecipeImpl#getNeeds <em>Needs</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.RecipeImpl#getReferences <em>References</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.RecipeImpl#getOverrides <em>Overrides</em>}</li>
  * </ul>
  *
  * @generated
@@ -278,6 +287,96 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 	 * @ordered
 	 */
 	protected Mould mould;
+
+	/**
+	 * The default value of the '{@link #getTitle() <em>Title</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getTitle()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String TITLE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getTitle() <em>Title</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getTitle()
+	 * @generated
+	 * @ordered
+	 */
+	protected String title = TITLE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getJob() <em>Job</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getJob()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String JOB_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getJob() <em>Job</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getJob()
+	 * @generated
+	 * @ordered
+	 */
+	protected String job = JOB_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #isInvented() <em>Invented</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isInvented()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final boolean INVENTED_EDEFAULT = false;
+
+	/**
+	 * The cached value of the '{@link #isInvented() <em>Invented</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isInvented()
+	 * @generated
+	 * @ordered
+	 */
+	protected boolean invented = INVENTED_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getNeeds() <em>Needs</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getNeeds()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Need> needs;
+
+	/**
+	 * The cached value of the '{@link #getReferences() <em>References</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getReferences()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<ReferencePart> references;
+
+	/**
+	 * The cached value of the '{@link #getOverrides() <em>Overrides</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getOverrides()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<StopOverride> overrides;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -722,6 +821,114 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 	 * @generated
 	 */
 	@Override
+	public String getTitle() {
+		return title;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setTitle(String newTitle) {
+		String oldTitle = title;
+		title = newTitle;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.RECIPE__TITLE, oldTitle, title));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getJob() {
+		return job;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setJob(String newJob) {
+		String oldJob = job;
+		job = newJob;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.RECIPE__JOB, oldJob, job));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public boolean isInvented() {
+		return invented;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setInvented(boolean newInvented) {
+		boolean oldInvented = invented;
+		invented = newInvented;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.RECIPE__INVENTED, oldInvented, invented));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<Need> getNeeds() {
+		if (needs == null) {
+			needs = new EObjectContainmentEList<Need>(Need.class, this, ModelPackage.RECIPE__NEEDS);
+		}
+		return needs;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<ReferencePart> getReferences() {
+		if (references == null) {
+			references = new EObjectContainmentEList<ReferencePart>(ReferencePart.class, this, ModelPackage.RECIPE__REFERENCES);
+		}
+		return references;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<StopOverride> getOverrides() {
+		if (overrides == null) {
+			overrides = new EObjectContainmentEList<StopOverride>(StopOverride.class, this, ModelPackage.RECIPE__OVERRIDES);
+		}
+		return overrides;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case ModelPackage.RECIPE__PLAN:
@@ -740,6 +947,12 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 				return ((InternalEList<?>)getAttachments()).basicRemove(otherEnd, msgs);
 			case ModelPackage.RECIPE__MOULD:
 				return basicSetMould(null, msgs);
+			case ModelPackage.RECIPE__NEEDS:
+				return ((InternalEList<?>)getNeeds()).basicRemove(otherEnd, msgs);
+			case ModelPackage.RECIPE__REFERENCES:
+				return ((InternalEList<?>)getReferences()).basicRemove(otherEnd, msgs);
+			case ModelPackage.RECIPE__OVERRIDES:
+				return ((InternalEList<?>)getOverrides()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -786,6 +999,18 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 				return getAttachments();
 			case ModelPackage.RECIPE__MOULD:
 				return getMould();
+			case ModelPackage.RECIPE__TITLE:
+				return getTitle();
+			case ModelPackage.RECIPE__JOB:
+				return getJob();
+			case ModelPackage.RECIPE__INVENTED:
+				return isInvented();
+			case ModelPackage.RECIPE__NEEDS:
+				return getNeeds();
+			case ModelPackage.RECIPE__REFERENCES:
+				return getReferences();
+			case ModelPackage.RECIPE__OVERRIDES:
+				return getOverrides();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -852,6 +1077,27 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 			case ModelPackage.RECIPE__MOULD:
 				setMould((Mould)newValue);
 				return;
+			case ModelPackage.RECIPE__TITLE:
+				setTitle((String)newValue);
+				return;
+			case ModelPackage.RECIPE__JOB:
+				setJob((String)newValue);
+				return;
+			case ModelPackage.RECIPE__INVENTED:
+				setInvented((Boolean)newValue);
+				return;
+			case ModelPackage.RECIPE__NEEDS:
+				getNeeds().clear();
+				getNeeds().addAll((Collection<? extends Need>)newValue);
+				return;
+			case ModelPackage.RECIPE__REFERENCES:
+				getReferences().clear();
+				getReferences().addAll((Collection<? extends ReferencePart>)newValue);
+				return;
+			case ModelPackage.RECIPE__OVERRIDES:
+				getOverrides().clear();
+				getOverrides().addAll((Collection<? extends StopOverride>)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -912,6 +1158,24 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 			case ModelPackage.RECIPE__MOULD:
 				setMould((Mould)null);
 				return;
+			case ModelPackage.RECIPE__TITLE:
+				setTitle(TITLE_EDEFAULT);
+				return;
+			case ModelPackage.RECIPE__JOB:
+				setJob(JOB_EDEFAULT);
+				return;
+			case ModelPackage.RECIPE__INVENTED:
+				setInvented(INVENTED_EDEFAULT);
+				return;
+			case ModelPackage.RECIPE__NEEDS:
+				getNeeds().clear();
+				return;
+			case ModelPackage.RECIPE__REFERENCES:
+				getReferences().clear();
+				return;
+			case ModelPackage.RECIPE__OVERRIDES:
+				getOverrides().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -956,6 +1220,18 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 				return attachments != null && !attachments.isEmpty();
 			case ModelPackage.RECIPE__MOULD:
 				return mould != null;
+			case ModelPackage.RECIPE__TITLE:
+				return TITLE_EDEFAULT == null ? title != null : !TITLE_EDEFAULT.equals(title);
+			case ModelPackage.RECIPE__JOB:
+				return JOB_EDEFAULT == null ? job != null : !JOB_EDEFAULT.equals(job);
+			case ModelPackage.RECIPE__INVENTED:
+				return invented != INVENTED_EDEFAULT;
+			case ModelPackage.RECIPE__NEEDS:
+				return needs != null && !needs.isEmpty();
+			case ModelPackage.RECIPE__REFERENCES:
+				return references != null && !references.isEmpty();
+			case ModelPackage.RECIPE__OVERRIDES:
+				return overrides != null && !overrides.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}
@@ -982,6 +1258,12 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 		result.append(limits);
 		result.append(", changes: ");
 		result.append(changes);
+		result.append(", title: ");
+		result.append(title);
+		result.append(", job: ");
+		result.append(job);
+		result.append(", invented: ");
+		result.append(invented);
 		result.append(')');
 		return result.toString();
 	}

@@ -60,6 +60,7 @@ import org.flexwright.model.TrialState;
  *   <li>{@link org.flexwright.model.impl.TrialImpl#getMould <em>Mould</em>}</li>
  *   <li>{@link org.flexwright.model.impl.TrialImpl#getNotes <em>Notes</em>}</li>
  *   <li>{@link org.flexwright.model.impl.TrialImpl#getDecisions <em>Decisions</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.TrialImpl#getPartsWanted <em>Parts Wanted</em>}</li>
  * </ul>
  *
  * @generated
@@ -404,6 +405,26 @@ public class TrialImpl extends EntryImpl implements Trial {
 	 * @ordered
 	 */
 	protected EList<Decision> decisions;
+
+	/**
+	 * The default value of the '{@link #getPartsWanted() <em>Parts Wanted</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPartsWanted()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Integer PARTS_WANTED_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getPartsWanted() <em>Parts Wanted</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPartsWanted()
+	 * @generated
+	 * @ordered
+	 */
+	protected Integer partsWanted = PARTS_WANTED_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -887,6 +908,29 @@ public class TrialImpl extends EntryImpl implements Trial {
 	 * @generated
 	 */
 	@Override
+	public Integer getPartsWanted() {
+		return partsWanted;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setPartsWanted(Integer newPartsWanted) {
+		Integer oldPartsWanted = partsWanted;
+		partsWanted = newPartsWanted;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.TRIAL__PARTS_WANTED, oldPartsWanted, partsWanted));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case ModelPackage.TRIAL__STEPS:
@@ -955,6 +999,8 @@ public class TrialImpl extends EntryImpl implements Trial {
 				return getNotes();
 			case ModelPackage.TRIAL__DECISIONS:
 				return getDecisions();
+			case ModelPackage.TRIAL__PARTS_WANTED:
+				return getPartsWanted();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -1037,6 +1083,9 @@ public class TrialImpl extends EntryImpl implements Trial {
 				getDecisions().clear();
 				getDecisions().addAll((Collection<? extends Decision>)newValue);
 				return;
+			case ModelPackage.TRIAL__PARTS_WANTED:
+				setPartsWanted((Integer)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -1112,6 +1161,9 @@ public class TrialImpl extends EntryImpl implements Trial {
 			case ModelPackage.TRIAL__DECISIONS:
 				getDecisions().clear();
 				return;
+			case ModelPackage.TRIAL__PARTS_WANTED:
+				setPartsWanted(PARTS_WANTED_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -1166,6 +1218,8 @@ public class TrialImpl extends EntryImpl implements Trial {
 				return notes != null && !notes.isEmpty();
 			case ModelPackage.TRIAL__DECISIONS:
 				return decisions != null && !decisions.isEmpty();
+			case ModelPackage.TRIAL__PARTS_WANTED:
+				return PARTS_WANTED_EDEFAULT == null ? partsWanted != null : !PARTS_WANTED_EDEFAULT.equals(partsWanted);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -1206,6 +1260,8 @@ public class TrialImpl extends EntryImpl implements Trial {
 		result.append(contactAt);
 		result.append(", cupLabel: ");
 		result.append(cupLabel);
+		result.append(", partsWanted: ");
+		result.append(partsWanted);
 		result.append(')');
 		return result.toString();
 	}

@@ -1,11 +1,13 @@
 package org.flexwright.testing.step;
 
 import java.util.List;
+import java.util.Optional;
 
 import org.eclipse.emf.ecore.EClass;
 import org.flexwright.core.Source;
 import org.flexwright.core.process.HazardPrompt;
 import org.flexwright.core.process.StepKind;
+import org.flexwright.core.process.StepTime;
 import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
 import org.flexwright.testing.Say;
@@ -41,5 +43,10 @@ public final class ReadStep implements StepKind {
     @Override
     public List<HazardPrompt> prompts(Step step, Trial trial) {
         return List.of(new HazardPrompt("testing.snap-back", Say.message("prompt.snap-back"), Say.message("prompt.snap-back.controls"), Source.commonPractice(), false));
+    }
+
+    @Override
+    public Optional<StepTime> time(Step step, Trial trial) {
+        return Optional.of(StepTime.hands(step.getPlannedDuration(), StepTime.usual(10, 20, 40)));
     }
 }
