@@ -50,8 +50,7 @@ public final class WetMouldRule implements FindingRule {
         }
     }
 
-    /** True for what takes up water from air or washing. */
-    static boolean holdsWater(MouldMaterial material) {
+    private static boolean holdsWater(MouldMaterial material) {
         return switch (material) {
             case VAT_PRINT, FILAMENT_PRINT, PLASTER, OTHER -> true;
             case METAL, SILICONE, UNKNOWN -> false;

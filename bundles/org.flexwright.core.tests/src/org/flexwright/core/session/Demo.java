@@ -19,16 +19,17 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.flexwright.model.ModelPackage;
 
 /** A plugin's details package made for the tests, and stores that know it or not. */
-final class Demo {
-    static final String NS = "urn:flexwright:demo:1";
-    static final Instant NOW = Instant.parse("2026-03-01T09:30:00Z");
+public final class Demo {
+    public static final String NS = "urn:flexwright:demo:1";
+    public static final Instant NOW = Instant.parse("2026-03-01T09:30:00Z");
 
-    final EPackage ePackage = EcoreFactory.eINSTANCE.createEPackage();
+    public final EPackage ePackage = EcoreFactory.eINSTANCE.createEPackage();
     final EClass pour = EcoreFactory.eINSTANCE.createEClass();
     final EClass row = EcoreFactory.eINSTANCE.createEClass();
     final EClass special = EcoreFactory.eINSTANCE.createEClass();
 
-    Demo() {
+    /** The package. */
+    public Demo() {
         ePackage.setName("demo");
         ePackage.setNsPrefix("demo");
         ePackage.setNsURI(NS);
@@ -70,7 +71,7 @@ final class Demo {
         owner.getEStructuralFeatures().add(f);
     }
 
-    EObject newPour() {
+    public EObject newPour() {
         return EcoreUtil.create(pour);
     }
 
@@ -78,27 +79,27 @@ final class Demo {
         return pour.getEStructuralFeature(name);
     }
 
-    DetailsPackage here() {
+    public DetailsPackage here() {
         return new DetailsPackage(ePackage, "org.flexwright.demo", "1.2.3");
     }
 
-    StoreContext context() {
+    public StoreContext context() {
         return context(List.of(here()));
     }
 
-    static StoreContext context(List<DetailsPackage> packages) {
+    public static StoreContext context(List<DetailsPackage> packages) {
         return new StoreContext(ModelThread.current(), Clock.fixed(NOW, ZoneOffset.UTC), "Tester", "1.0.0", packages);
     }
 
-    ProjectStore store() {
+    public ProjectStore store() {
         return new ProjectStore(context());
     }
 
-    ProjectStore storeWithoutPlugin() {
+    public ProjectStore storeWithoutPlugin() {
         return new ProjectStore(context(List.of()));
     }
 
-    static Path folder(Path parent) {
+    public static Path folder(Path parent) {
         return parent.resolve("Dome.flexwright");
     }
 }

@@ -22,7 +22,7 @@ import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Project;
 
 /** Edits of every kind on every feature, chosen by a seed. */
-final class RandomEdits {
+public final class RandomEdits {
     private static final List<String> TEXTS = List.of("", " ", "a", "two\nlines", "tab\tand \"quotes\" & <tags>", "Ø 28,0 mm ± 0.1", "\r\n", "]]>",
             "  spaced  ", "emoji \uD83D\uDE00", "back\\slash", "{\"json\":1}");
 
@@ -30,13 +30,13 @@ final class RandomEdits {
     private final Demo demo;
 
     /** With details of the demo plugin, or without when it is null. */
-    RandomEdits(long seed, Demo demo) {
+    public RandomEdits(long seed, Demo demo) {
         this.random = new Random(seed);
         this.demo = demo;
     }
 
     /** One to four changes in one edit. */
-    void some(Edit edit) {
+    public void some(Edit edit) {
         int n = 1 + random.nextInt(4);
         for (int i = 0; i < n; i++) {
             one(edit);

@@ -40,9 +40,23 @@ final class Frozen {
         return change.slots().containsKey(slot) ? change.slots().get(slot).before() : object.eGet(feature);
     }
 
+    /** The frozen sheet or recipe an object is or is in. */
+    static Optional<EObject> holder(EObject object) {
+        for (EObject at = object; at != null; at = at.eContainer()) {
+            if (at instanceof TargetSheet s && s.getFrozenAt() != null || at instanceof Recipe r && r.getFrozenAt() != null) {
+                return Optional.of(at);
+            }
+        }
+        return Optional.empty();
+    }
+
     private static void refuse(EObject frozen) {
-        throw new RefusedException(frozen instanceof TargetSheet sheet
+        throw new RefusedException(sentence(frozen));
+    }
+
+    static Message sentence(EObject frozen) {
+        return frozen instanceof TargetSheet sheet
                 ? Message.of(ProjectStore.class, "edit.frozenSheet", Integer.toString(sheet.getVersion()))
-                : Message.of(ProjectStore.class, "edit.frozenRecipe", ((Recipe) frozen).getCode(), Integer.toString(((Recipe) frozen).getVersion())));
+                : Message.of(ProjectStore.class, "edit.frozenRecipe", ((Recipe) frozen).getCode(), Integer.toString(((Recipe) frozen).getVersion()));
     }
 }

@@ -4,9 +4,20 @@ import java.nio.ByteBuffer;
 import java.util.Base64;
 import java.util.UUID;
 
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EObject;
+
 /** Identifiers: a random UUID in 22 characters behind an underscore, so that they are names in XML. */
 final class Ids {
     private Ids() {
+    }
+
+    /** Gives an object that needs an id and has none a fresh one. */
+    static void give(EObject object) {
+        EAttribute a = object.eClass().getEIDAttribute();
+        if (a != null && a.getEAttributeType().getInstanceClass() == String.class && object.eGet(a) == null) {
+            object.eSet(a, fresh());
+        }
     }
 
     static String fresh() {

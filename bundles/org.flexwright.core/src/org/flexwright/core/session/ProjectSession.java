@@ -338,6 +338,22 @@ public final class ProjectSession implements AutoCloseable {
         return Optional.ofNullable(opened.index().find(address));
     }
 
+    /** For what the project holds that this program does not know. */
+    public UnknownText unknown() {
+        return new UnknownText(opened.packages());
+    }
+
+    /** The sentence why this object cannot be changed or removed because it is frozen or in what is frozen; empty when it can. */
+    public Optional<Message> frozen(EObject object) {
+        return Frozen.holder(object).map(Frozen::sentence);
+    }
+
+    /** What is on disk of this project now, to be copied at leisure: the saved file and the journal that belongs to it. */
+    public Snapshot snapshot() {
+        requireThread();
+        return Snapshot.of(disk, folder());
+    }
+
     /** The project as it would be written now. */
     byte[] bytes() {
         return ModelWriter.document(opened.packages(), project(), fileBytes);

@@ -35,6 +35,13 @@ public final class ProjectStore {
 
     /** Makes a new project; the folder's name ends in {@link #SUFFIX} and nothing is there yet. Throws {@link StoreException}. */
     public ProjectSession create(Path folder, String title) {
+        Project project = ModelFactory.eINSTANCE.createProject();
+        project.setTitle(title);
+        project.setCreatedAt(context.clock().instant());
+        return make(folder, new Packages(context.packages()), project);
+    }
+
+    private ProjectSession make(Path folder, Packages packages, Project project) {
         Path place = folder.toAbsolutePath().normalize();
         String name = place.getFileName() == null ? "" : place.getFileName().toString();
         if (!name.endsWith(SUFFIX) || name.length() == SUFFIX.length() || name.length() > LONGEST_NAME
@@ -45,15 +52,12 @@ public final class ProjectStore {
             throw failure(StoreException.Kind.EXISTS, "create.exists", place);
         }
         Instant now = context.clock().instant();
-        Project project = ModelFactory.eINSTANCE.createProject();
-        project.setId(Ids.fresh());
-        project.setTitle(title);
-        project.setCreatedAt(now);
+        ModelIndex.each(project, Ids::give);
         project.setWrittenBy(context.program());
         project.setFormatVersion(FORMAT);
         byte[] bytes;
         try {
-            bytes = ModelWriter.document(new Packages(context.packages()), project, 0);
+            bytes = ModelWriter.document(packages, project, 0);
         } catch (XmlText.ForbiddenCharacterException e) {
             throw failure(StoreException.Kind.NAME, "edit.character", e.code(), e.place());
         }
@@ -66,6 +70,55 @@ public final class ProjectStore {
             throw e instanceof StoreException s ? s : Failures.writing(disk, place, bytes.length, e);
         }
         return open(place);
+    }
+
+    /** An empty project in memory to be filled and made by {@link #create(Path, Draft)}; nothing is written. */
+    public Draft draft() {
+        return new Draft(new Packages(context.packages()));
+    }
+
+    /** A project being put together before there is a folder for it. */
+    public static final class Draft {
+        private final Packages packages;
+        private final Project project = ModelFactory.eINSTANCE.createProject();
+
+        private Draft(Packages packages) {
+            this.packages = packages;
+        }
+
+        /** The project; filled directly. */
+        public Project project() {
+            return project;
+        }
+
+        /** For what this program does not know. */
+        public UnknownText unknown() {
+            return new UnknownText(packages);
+        }
+    }
+
+    /** Makes a project of what was put together; its ids stay. Nothing may be at that place yet. Throws {@link StoreException}. */
+    public ProjectSession create(Path folder, Draft draft) {
+        return make(folder, draft.packages, draft.project);
+    }
+
+    /**
+     * What is on disk of a project that may be open elsewhere at this moment: the saved file and the journal that belongs to it. Throws
+     * {@link StoreException} when it cannot be read or keeps changing.
+     */
+    public Snapshot snapshot(Path folder) {
+        return Snapshot.of(disk, folder.toAbsolutePath().normalize());
+    }
+
+    /** The project as an earlier saved state has it, to look at. Throws {@link StoreException}. */
+    public Project kept(KeptVersion version) {
+        try {
+            return (Project) ModelReader.document(new Packages(context.packages()), disk.read(version.file())).roots().getFirst();
+        } catch (IOException e) {
+            throw Failures.reading(version.file(), e);
+        } catch (UnreadableException e) {
+            throw new StoreException(e.kind(), Message.of(ProjectStore.class, "open.unreadable", version.file(), e.what().text()), e);
+        }
     }
 
     /**

@@ -2,9 +2,12 @@ package org.flexwright.core.session;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
@@ -80,20 +83,28 @@ final class Recorder implements Edit {
         Slot slot = slot(owner, feature);
         values.forEach(v -> check(feature, v));
         if (slot.contains()) {
-            List<?> old = Change.list(owner.eGet(feature, false));
-            for (Object o : new ArrayList<>(old)) {
-                if (!values.contains(o)) {
+            List<Object> old = new ArrayList<>(Change.list(owner.eGet(feature, false)));
+            Set<Object> stay = identities(values);
+            Set<Object> were = identities(old);
+            for (Object o : old) {
+                if (!stay.contains(o)) {
                     remove((EObject) o);
                 }
             }
             for (Object o : values) {
-                if (!old.contains(o)) {
+                if (!were.contains(o)) {
                     admit((EObject) o);
                 }
             }
         }
         touch(slot);
         Change.put(slot, values);
+    }
+
+    private static Set<Object> identities(List<?> values) {
+        Set<Object> set = Collections.newSetFromMap(new IdentityHashMap<>());
+        set.addAll(values);
+        return set;
     }
 
     @Override

@@ -1,0 +1,68 @@
+package org.flexwright.core.exchange;
+
+import java.util.List;
+import java.util.function.Consumer;
+
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.flexwright.core.session.UnknownText;
+
+/** Goes through all objects of a project in the order of its file. */
+final class Walk {
+    private Walk() {
+    }
+
+    /**
+     * An object that has a row of its own.
+     *
+     * @param object the object
+     * @param owner  address of what contains it, empty for the project
+     * @param in     the feature that contains it, null for the project
+     * @param place  its place there from 1, 0 in a feature for one
+     */
+    record Row(EObject object, String owner, EReference in, int place) {
+        String address() {
+            String id = id(object);
+            return in == null ? "/" : id != null ? id : (owner.equals("/") ? "" : owner) + "/" + in.getName() + (place == 0 ? "" : "." + (place - 1));
+        }
+    }
+
+    static String id(EObject object) {
+        EStructuralFeature a = object.eClass().getEIDAttribute();
+        return a == null ? null : (String) object.eGet(a);
+    }
+
+    /** All rows; what stands in its owner's row has none. */
+    static void each(EObject root, Consumer<Row> work) {
+        each(new Row(root, "", null, 0), work);
+    }
+
+    private static void each(Row row, Consumer<Row> work) {
+        work.accept(row);
+        if (UnknownText.isUnknown(row.object())) {
+            return;
+        }
+        EClass c = row.object().eClass();
+        String address = null;
+        for (EReference r : c.getEAllContainments()) {
+            if (Tables.inOwnersRow(r) || !Tables.kept(r)) {
+                continue;
+            }
+            Object value = row.object().eGet(r);
+            if (value == null || value instanceof List<?> l && l.isEmpty()) {
+                continue;
+            }
+            address = address == null ? row.address() : address;
+            if (value instanceof List<?> many) {
+                int place = 0;
+                for (Object child : many) {
+                    each(new Row((EObject) child, address, r, ++place), work);
+                }
+            } else {
+                each(new Row((EObject) value, address, r, 0), work);
+            }
+        }
+    }
+}
