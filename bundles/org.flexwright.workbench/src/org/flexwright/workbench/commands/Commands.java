@@ -18,6 +18,9 @@ public final class Commands {
     /** Plans a new trial. */
     public static final String NEW_TRIAL = "org.flexwright.workbench.newtrial";
 
+    /** Goes to the bench. */
+    public static final String BENCH = "org.flexwright.workbench.bench";
+
     private Commands() {
     }
 

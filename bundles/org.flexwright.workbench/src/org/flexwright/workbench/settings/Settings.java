@@ -26,6 +26,7 @@ public final class Settings {
     private static final String TEXT = "textPercent";
     private static final String THEME = "theme";
     private static final String RECENT = "recent";
+    private static final String SOUND = "benchSound";
     private static final int MOST_RECENT = 8;
 
     private final IEclipsePreferences node;
@@ -58,6 +59,17 @@ public final class Settings {
     /** Sets the theme. */
     public void setTheme(Theme theme) {
         node.put(THEME, theme.name());
+        keep();
+    }
+
+    /** True when the bench view makes sounds. */
+    public boolean benchSound() {
+        return node.getBoolean(SOUND, true);
+    }
+
+    /** Turns the sounds of the bench view on or off. */
+    public void setBenchSound(boolean on) {
+        node.putBoolean(SOUND, on);
         keep();
     }
 

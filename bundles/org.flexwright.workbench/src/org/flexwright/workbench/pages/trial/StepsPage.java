@@ -11,10 +11,12 @@ import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.ui.PlatformUI;
 import org.flexwright.core.view.TimeLine;
 import org.flexwright.model.Step;
 import org.flexwright.model.StepState;
 import org.flexwright.model.Trial;
+import org.flexwright.workbench.bench.BenchWindow;
 import org.flexwright.workbench.kit.EmptyState;
 import org.flexwright.workbench.kit.Grid;
 import org.flexwright.workbench.kit.Kit;
@@ -73,6 +75,7 @@ final class StepsPage implements EditorPage {
         kit.quiet(head, "time from contact, min:s").setLayoutData(Grid.wide());
         clock = kit.label(head, "", Ink.INK, Role.FIGURE);
         clock.setLayoutData(Grid.wide());
+        kit.action(head, "At the &bench", this::bench).setToolTipText("One step a screen, large, by touch (Ctrl+B)");
         ScrollPane scroller = new ScrollPane(left, kit, 1, Spacing.NONE);
         scroller.setLayoutData(Grid.fill());
         kit.dress(scroller.body(), Ink.INK, Ink.PANEL, Role.BODY);
@@ -82,13 +85,18 @@ final class StepsPage implements EditorPage {
     }
 
     private void makePick() {
-        pick = kit.pane(root, 2, new Spacing(4, 2, 2, 0), Ink.PANEL);
+        pick = kit.pane(root, 3, new Spacing(4, 2, 2, 0), Ink.PANEL);
         pick.setLayoutData(Grid.wide(2));
         kit.text(pick, "Step");
         picked = new PickBox<>(pick, kit, "Step", null, step -> trial.getSteps().indexOf(step) + 1 + "  " + StepWords.title(step) + "  "
                 + StepWords.mark(step).text());
         picked.control().setLayoutData(Grid.wide());
         picked.whenChosen(this::choose);
+        kit.action(pick, "At the &bench", this::bench);
+    }
+
+    private void bench() {
+        BenchWindow.open(PlatformUI.getWorkbench().getActiveWorkbenchWindow(), trial);
     }
 
     private void fold() {
