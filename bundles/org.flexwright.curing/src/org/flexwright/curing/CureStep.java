@@ -1,12 +1,15 @@
 package org.flexwright.curing;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
 import org.eclipse.emf.ecore.EClass;
 import org.flexwright.core.Source;
+import org.flexwright.core.bench.StepMark;
 import org.flexwright.core.process.HazardPrompt;
 import org.flexwright.core.process.StepAdvice;
 import org.flexwright.core.process.StepKind;
@@ -82,5 +85,18 @@ public final class CureStep implements StepKind {
             minutes = stages > 0 ? Double.valueOf(stages) : details.getPlannedHours() != null ? Double.valueOf(MINUTES_AN_HOUR * details.getPlannedHours()) : minutes;
         }
         return Optional.ofNullable(minutes).map(m -> StepTime.waiting(m, Source.ownRecord("planned time of the step")));
+    }
+
+    @Override
+    public List<StepMark> marks(Step step, Trial trial) {
+        Double minutes = step.getDetails() instanceof CureDetails details ? CureSchedules.planned(details).map(s -> s.minutes()).orElse(null) : null;
+        StepMark end = StepMark.end("cured", Say.MARK_CURED.with().text(), step, minutes,
+                Source.ownRecord(Say.MARK_PLAN.with().text()));
+        return end == null ? List.of() : List.of(end);
+    }
+
+    @Override
+    public Map<String, Double> timed(Step step, Trial trial, Instant now) {
+        return StepMark.minutes(step, now).map(minutes -> Map.of("hours", minutes / 60)).orElse(Map.of());
     }
 }

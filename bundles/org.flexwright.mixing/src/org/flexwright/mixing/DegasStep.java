@@ -1,11 +1,13 @@
 package org.flexwright.mixing;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 import org.eclipse.emf.ecore.EClass;
 import org.flexwright.core.Source;
+import org.flexwright.core.bench.StepMark;
 import org.flexwright.core.process.HazardPrompt;
 import org.flexwright.core.process.StepKind;
 import org.flexwright.core.process.StepTime;
@@ -58,5 +60,17 @@ public final class DegasStep implements StepKind {
     public Map<String, Object> forParts(Step step, int recipeParts, int parts) {
         return step.getDetails() instanceof DegasDetails details && details.getMixVolume() != null
                 ? Map.of(MixingDataPackage.Literals.DEGAS_DETAILS__MIX_VOLUME.getName(), details.getMixVolume() * parts / recipeParts) : Map.of();
+    }
+
+    @Override
+    public List<StepMark> marks(Step step, Trial trial) {
+        StepMark end = step.getDetails() instanceof DegasDetails details
+                ? StepMark.end("vacuum", Say.MARK_VACUUM.with().text(), step, details.getPlannedMinutes(), Source.ownRecord(Say.MARK_PLAN.with().text())) : null;
+        return end == null ? List.of() : List.of(end);
+    }
+
+    @Override
+    public Map<String, Double> timed(Step step, Trial trial, Instant now) {
+        return StepMark.minutes(step, now).map(minutes -> Map.of("minutes", minutes)).orElse(Map.of());
     }
 }

@@ -1,13 +1,18 @@
 package org.flexwright.mixing;
 
+import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EClass;
 import org.flexwright.core.Estimate;
 import org.flexwright.core.Figures;
+import org.flexwright.core.Message;
 import org.flexwright.core.Source;
+import org.flexwright.core.bench.GatePoint;
+import org.flexwright.core.bench.StepMark;
 import org.flexwright.core.field.Provenances;
 import org.flexwright.core.process.HazardPrompt;
 import org.flexwright.core.process.StepAdvice;
@@ -118,5 +123,24 @@ public final class MixStep implements StepKind {
 
     private static boolean positive(Double value) {
         return value != null && value > 0;
+    }
+
+    @Override
+    public List<GatePoint> gate(Step step, Trial trial, Instant now) {
+        Boolean scraped = step.getDetails() instanceof MixDetails details ? details.getScraped() : null;
+        Message how = scraped == null ? Say.GATE_SCRAPED_UNKNOWN.with() : scraped ? Say.GATE_SCRAPED_YES.with() : Say.GATE_SCRAPED_NO.with();
+        return List.of(GatePoint.after("scraped", Say.GATE_SCRAPED.with().text(), GatePoint.of(scraped), how, Source.commonPractice()).answeredBy("scraped"));
+    }
+
+    @Override
+    public List<StepMark> marks(Step step, Trial trial) {
+        StepMark end = step.getDetails() instanceof MixDetails details
+                ? StepMark.end("stirred", Say.MARK_STIRRED.with().text(), step, details.getPlannedMinutes(), Source.ownRecord(Say.MARK_PLAN.with().text())) : null;
+        return end == null ? List.of() : List.of(end);
+    }
+
+    @Override
+    public Map<String, Double> timed(Step step, Trial trial, Instant now) {
+        return StepMark.minutes(step, now).map(minutes -> Map.of("minutes", minutes)).orElse(Map.of());
     }
 }

@@ -1,5 +1,6 @@
 package org.flexwright.mixing;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -7,7 +8,11 @@ import java.util.Map;
 import java.util.Optional;
 
 import org.eclipse.emf.ecore.EClass;
+import org.flexwright.core.Figures;
+import org.flexwright.core.Message;
 import org.flexwright.core.Source;
+import org.flexwright.core.bench.GatePoint.State;
+import org.flexwright.core.bench.GatePoint;
 import org.flexwright.core.process.HazardPrompt;
 import org.flexwright.core.process.PotPlan;
 import org.flexwright.core.process.PotRequest;
@@ -80,5 +85,15 @@ public final class WeighStep implements StepKind {
             values.put(MixingDataPackage.Literals.WEIGH_DETAILS__BATCH_MASS.getName(), details.getBatchMass() * parts / recipeParts);
         }
         return values;
+    }
+
+    @Override
+    public List<GatePoint> gate(Step step, Trial trial, Instant now) {
+        WeighAdvice advice = WeighAdvice.of(step);
+        State state = advice.weighed() == null ? State.UNKNOWN : advice.outside() ? State.OPEN : State.MET;
+        Message how = advice.weighed() == null ? advice.ratio() == null && advice.problem() != null ? advice.problem() : Say.GATE_RATIO_UNKNOWN.with()
+                : Say.GATE_RATIO_IS.with(Figures.percent(advice.weighed().deviation()), Figures.percent(advice.ownLimit()));
+        boolean pair = step.getUses().stream().anyMatch(u -> u.getRole() == PartRole.COMPONENT_A || u.getRole() == PartRole.COMPONENT_B);
+        return pair ? List.of(GatePoint.after("ratio", Say.GATE_RATIO.with().text(), state, how, Source.commonPractice("own limit of the ratio"))) : List.of();
     }
 }

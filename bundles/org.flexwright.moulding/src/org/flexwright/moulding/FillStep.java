@@ -1,6 +1,6 @@
 package org.flexwright.moulding;
 
-import org.eclipse.emf.ecore.EAttribute;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -8,10 +8,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
+import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EClass;
 import org.flexwright.core.Estimate;
 import org.flexwright.core.Message;
 import org.flexwright.core.Source;
+import org.flexwright.core.bench.StepMark;
 import org.flexwright.core.process.HazardPrompt;
 import org.flexwright.core.process.StepAdvice;
 import org.flexwright.core.process.StepKind;
@@ -104,11 +106,6 @@ public final class FillStep implements StepKind {
     }
 
     @Override
-    public boolean fillsMould() {
-        return true;
-    }
-
-    @Override
     public Optional<StepTime> time(Step step, Trial trial) {
         Double planned = step.getDetails() instanceof Filling filling ? filling.getPlannedFillMinutes() : null;
         return Optional.of(StepTime.hands(planned == null ? step.getPlannedDuration() : planned, StepTime.usual(2, 5, 15)));
@@ -128,5 +125,21 @@ public final class FillStep implements StepKind {
         if (planned != null) {
             values.put(feature.getName(), planned * parts / recipeParts);
         }
+    }
+
+    @Override
+    public OptionalDouble needsWorkingTime(Step step, Trial trial) {
+        return step.getDetails() instanceof Filling filling && filling.getPlannedFillMinutes() != null ? OptionalDouble.of(filling.getPlannedFillMinutes())
+                : OptionalDouble.empty();
+    }
+
+    @Override
+    public boolean fillsMould() {
+        return true;
+    }
+
+    @Override
+    public Map<String, Double> timed(Step step, Trial trial, Instant now) {
+        return StepMark.minutes(step, now).map(minutes -> Map.of("actualFillMinutes", minutes)).orElse(Map.of());
     }
 }

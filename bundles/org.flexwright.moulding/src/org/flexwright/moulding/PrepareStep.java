@@ -1,11 +1,15 @@
 package org.flexwright.moulding;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.emf.ecore.EClass;
+import org.flexwright.core.Figures;
 import org.flexwright.core.Message;
 import org.flexwright.core.Source;
+import org.flexwright.core.bench.GatePoint.State;
+import org.flexwright.core.bench.GatePoint;
 import org.flexwright.core.process.HazardPrompt;
 import org.flexwright.core.process.StepKind;
 import org.flexwright.core.process.StepTime;
@@ -23,6 +27,7 @@ public final class PrepareStep implements StepKind {
     public static final String ID = "moulding.prepare";
 
     private static final double MINUTES_AN_HOUR = 60;
+    private static final double WARM_LIMIT = 5;
 
     @Override
     public String id() {
@@ -73,5 +78,35 @@ public final class PrepareStep implements StepKind {
         Double dry = step.getDetails() instanceof Preparation preparation ? preparation.getPlannedDryHours() : null;
         StepTime hands = StepTime.hands(step.getPlannedDuration(), StepTime.usual(10, 20, 60));
         return Optional.of(dry == null ? hands : new StepTime(hands.hands(), MINUTES_AN_HOUR * dry, null));
+    }
+
+    @Override
+    public List<GatePoint> gate(Step step, Trial trial, Instant now) {
+        return step.getDetails() instanceof Preparation preparation ? List.of(dry(preparation), warm(preparation)) : List.of();
+    }
+
+    private static GatePoint dry(Preparation preparation) {
+        Double done = preparation.getActualDryHours();
+        Double planned = preparation.getPlannedDryHours();
+        boolean needed = planned != null && planned > 0;
+        State state = done == null ? needed || WetMouldRule.holdsWater(preparation.getMouldMaterial()) ? State.UNKNOWN : State.MET
+                : done >= (planned == null ? 0 : planned) ? State.MET : State.OPEN;
+        Message how = done == null ? state == State.MET ? words("gate.dry.none") : words("gate.dry.unknown")
+                : planned == null ? words("gate.dry.is", Figures.of(done, "h")) : words("gate.dry.against", Figures.of(done, "h"), Figures.of(planned, "h"));
+        return GatePoint.after("dry", words("gate.dry").text(), state, how, Source.commonPractice("mould dry before pouring")).answeredBy("actualDryHours");
+    }
+
+    /** Within 5 K of the plan; common practice, no source. */
+    private static GatePoint warm(Preparation preparation) {
+        Double is = preparation.getActualTemperature();
+        Double planned = preparation.getPlannedTemperature();
+        State state = is == null || planned == null ? State.UNKNOWN : Math.abs(is - planned) <= WARM_LIMIT ? State.MET : State.OPEN;
+        Message how = is == null ? words("gate.warm.unknown") : planned == null ? words("gate.warm.unplanned", Figures.of(is, "\u00b0C"))
+                : words("gate.warm.is", Figures.of(is, "\u00b0C"), Figures.of(planned, "\u00b0C"), Figures.of(WARM_LIMIT, "K"));
+        return GatePoint.after("warm", words("gate.warm").text(), state, how, Source.commonPractice("mould within 5 K of the plan")).answeredBy("actualTemperature");
+    }
+
+    private static Message words(String key, Object... args) {
+        return Message.of(PrepareStep.class, key, args);
     }
 }

@@ -50,7 +50,8 @@ public final class WetMouldRule implements FindingRule {
         }
     }
 
-    private static boolean holdsWater(MouldMaterial material) {
+    /** True for what takes up water from air or washing. */
+    static boolean holdsWater(MouldMaterial material) {
         return switch (material) {
             case VAT_PRINT, FILAMENT_PRINT, PLASTER, OTHER -> true;
             case METAL, SILICONE, UNKNOWN -> false;

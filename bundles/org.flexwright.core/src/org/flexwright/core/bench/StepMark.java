@@ -3,6 +3,7 @@ package org.flexwright.core.bench;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Objects;
+import java.util.Optional;
 
 import org.flexwright.core.Source;
 import org.flexwright.model.Step;
@@ -41,5 +42,12 @@ public record StepMark(String name, String label, Instant low, Instant likely, I
     /** A moment so many minutes after another. */
     public static Instant after(Instant from, double minutes) {
         return from.plus(Duration.ofMillis(Math.round(minutes * 60_000)));
+    }
+
+    /** Minutes a step took, or has taken so far; empty before it begins and while the clock stands before its start. */
+    public static Optional<Double> minutes(Step step, Instant now) {
+        Instant end = step.getEndedAt() == null ? now : step.getEndedAt();
+        return step.getStartedAt() == null || end.isBefore(step.getStartedAt()) ? Optional.empty()
+                : Optional.of(Duration.between(step.getStartedAt(), end).toMillis() / 60_000.0);
     }
 }

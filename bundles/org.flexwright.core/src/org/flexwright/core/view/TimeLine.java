@@ -62,10 +62,13 @@ public record TimeLine(Instant contact, String clock, List<Line> lines) {
     }
 
     /**
-     * The moment of contact: when the step planned at 0 began. Without such a plan, when the first step began that has a planned start,
+     * The moment of contact: as said at the bench, else when the step planned at 0 began. Without such a plan, when the first step began that has a planned start,
      * less that start; without any plan of times, when the second of A and B was first weighed into the same cup. Null when nothing tells.
      */
     public static Instant contactOf(Trial trial) {
+        if (trial.getContactAt() != null) {
+            return trial.getContactAt();
+        }
         return trial.getSteps().stream().filter(s -> s.getStartedAt() != null && s.getPlannedStart() != null && s.getPlannedStart() == 0).map(Step::getStartedAt).findFirst()
                 .or(() -> trial.getSteps().stream().filter(s -> s.getStartedAt() != null && s.getPlannedStart() != null && s.getPlannedStart() > 0)
                         .map(s -> s.getStartedAt().minus(Duration.ofMillis(Math.round(s.getPlannedStart() * 60_000)))).findFirst())
