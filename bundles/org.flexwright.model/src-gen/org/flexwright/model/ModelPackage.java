@@ -3352,13 +3352,22 @@ public interface ModelPackage extends EPackage {
 	int RECIPE__OVERRIDES = ENTRY_FEATURE_COUNT + 21;
 
 	/**
+	 * The feature id for the '<em><b>Acknowledgements</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECIPE__ACKNOWLEDGEMENTS = ENTRY_FEATURE_COUNT + 22;
+
+	/**
 	 * The number of structural features of the '<em>Recipe</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int RECIPE_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 22;
+	int RECIPE_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 23;
 
 	/**
 	 * The number of operations of the '<em>Recipe</em>' class.
@@ -7390,6 +7399,17 @@ public interface ModelPackage extends EPackage {
 	EReference getRecipe_Overrides();
 
 	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Recipe#getAcknowledgements <em>Acknowledgements</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Acknowledgements</em>'.
+	 * @see org.flexwright.model.Recipe#getAcknowledgements()
+	 * @see #getRecipe()
+	 * @generated
+	 */
+	EReference getRecipe_Acknowledgements();
+
+	/**
 	 * Returns the meta object for class '{@link org.flexwright.model.Acknowledgement <em>Acknowledgement</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -10501,6 +10521,14 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EReference RECIPE__OVERRIDES = eINSTANCE.getRecipe_Overrides();
+
+		/**
+		 * The meta object literal for the '<em><b>Acknowledgements</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference RECIPE__ACKNOWLEDGEMENTS = eINSTANCE.getRecipe_Acknowledgements();
 
 		/**
 		 * The meta object literal for the '{@link org.flexwright.model.impl.AcknowledgementImpl <em>Acknowledgement</em>}' class.

@@ -41,6 +41,7 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link org.flexwright.model.Recipe#getNeeds <em>Needs</em>}</li>
  *   <li>{@link org.flexwright.model.Recipe#getReferences <em>References</em>}</li>
  *   <li>{@link org.flexwright.model.Recipe#getOverrides <em>Overrides</em>}</li>
+ *   <li>{@link org.flexwright.model.Recipe#getAcknowledgements <em>Acknowledgements</em>}</li>
  * </ul>
  *
  * @see org.flexwright.model.ModelPackage#getRecipe()
@@ -496,5 +497,20 @@ public interface Recipe extends Entry {
 	 * @generated
 	 */
 	EList<StopOverride> getOverrides();
+
+	/**
+	 * Returns the value of the '<em><b>Acknowledgements</b></em>' containment reference list.
+	 * The list contents are of type {@link org.flexwright.model.Acknowledgement}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Cautions and data sheets read before its steps: copies.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Acknowledgements</em>' containment reference list.
+	 * @see org.flexwright.model.ModelPackage#getRecipe_Acknowledgements()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<Acknowledgement> getAcknowledgements();
 
 } // Recipe

@@ -2,6 +2,7 @@ package org.flexwright.core.trial;
 
 import java.util.Iterator;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
@@ -10,6 +11,7 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.flexwright.core.naming.Names;
+import org.flexwright.model.Acknowledgement;
 import org.flexwright.model.Attachment;
 import org.flexwright.model.Identified;
 import org.flexwright.model.Instrument;
@@ -44,7 +46,10 @@ final class RecipeSnapshot {
     private void fill(Recipe recipe, Trial from, Project project) {
         gather(from);
         project.getReferenceParts().forEach(this::gather);
+        List<Acknowledgement> ticks = project.getAcknowledgements().stream().filter(tick -> from.getSteps().contains(tick.getStep())).toList();
+        ticks.forEach(this::gather);
         kept.forEach(copier::copy);
+        ticks.forEach(tick -> recipe.getAcknowledgements().add((Acknowledgement) copier.copy(tick)));
         recipe.setAsMade((Trial) copier.copy(from));
         project.getReferenceParts().forEach(part -> recipe.getReferences().add((ReferencePart) copier.copy(part)));
         need(recipe, project);

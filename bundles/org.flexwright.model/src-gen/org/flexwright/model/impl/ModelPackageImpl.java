@@ -2830,6 +2830,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EReference getRecipe_Acknowledgements() {
+		return (EReference)recipeEClass.getEStructuralFeatures().get(22);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getAcknowledgement() {
 		return acknowledgementEClass;
 	}
@@ -4209,6 +4219,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEReference(recipeEClass, RECIPE__NEEDS);
 		createEReference(recipeEClass, RECIPE__REFERENCES);
 		createEReference(recipeEClass, RECIPE__OVERRIDES);
+		createEReference(recipeEClass, RECIPE__ACKNOWLEDGEMENTS);
 
 		acknowledgementEClass = createEClass(ACKNOWLEDGEMENT);
 		createEAttribute(acknowledgementEClass, ACKNOWLEDGEMENT__PROMPT);
@@ -4654,6 +4665,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEReference(getRecipe_Needs(), this.getNeed(), null, "needs", null, 0, -1, Recipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getRecipe_References(), this.getReferencePart(), null, "references", null, 0, -1, Recipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getRecipe_Overrides(), this.getStopOverride(), null, "overrides", null, 0, -1, Recipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getRecipe_Acknowledgements(), this.getAcknowledgement(), null, "acknowledgements", null, 0, -1, Recipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(acknowledgementEClass, Acknowledgement.class, "Acknowledgement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getAcknowledgement_Prompt(), ecorePackage.getEString(), "prompt", null, 0, 1, Acknowledgement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);

@@ -19,6 +19,7 @@ import org.eclipse.emf.ecore.impl.ENotificationImpl;
 import org.eclipse.emf.ecore.util.EObjectContainmentEList;
 import org.eclipse.emf.ecore.util.InternalEList;
 
+import org.flexwright.model.Acknowledgement;
 import org.flexwright.model.Attachment;
 import org.flexwright.model.Instrument;
 import org.flexwright.model.MaterialGrade;
@@ -63,6 +64,7 @@ import org.flexwright.model.Trial;
  *   <li>{@link org.flexwright.model.impl.RecipeImpl#getNeeds <em>Needs</em>}</li>
  *   <li>{@link org.flexwright.model.impl.RecipeImpl#getReferences <em>References</em>}</li>
  *   <li>{@link org.flexwright.model.impl.RecipeImpl#getOverrides <em>Overrides</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.RecipeImpl#getAcknowledgements <em>Acknowledgements</em>}</li>
  * </ul>
  *
  * @generated
@@ -377,6 +379,16 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 	 * @ordered
 	 */
 	protected EList<StopOverride> overrides;
+
+	/**
+	 * The cached value of the '{@link #getAcknowledgements() <em>Acknowledgements</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getAcknowledgements()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Acknowledgement> acknowledgements;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -929,6 +941,19 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 	 * @generated
 	 */
 	@Override
+	public EList<Acknowledgement> getAcknowledgements() {
+		if (acknowledgements == null) {
+			acknowledgements = new EObjectContainmentEList<Acknowledgement>(Acknowledgement.class, this, ModelPackage.RECIPE__ACKNOWLEDGEMENTS);
+		}
+		return acknowledgements;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case ModelPackage.RECIPE__PLAN:
@@ -953,6 +978,8 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 				return ((InternalEList<?>)getReferences()).basicRemove(otherEnd, msgs);
 			case ModelPackage.RECIPE__OVERRIDES:
 				return ((InternalEList<?>)getOverrides()).basicRemove(otherEnd, msgs);
+			case ModelPackage.RECIPE__ACKNOWLEDGEMENTS:
+				return ((InternalEList<?>)getAcknowledgements()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -1011,6 +1038,8 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 				return getReferences();
 			case ModelPackage.RECIPE__OVERRIDES:
 				return getOverrides();
+			case ModelPackage.RECIPE__ACKNOWLEDGEMENTS:
+				return getAcknowledgements();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -1098,6 +1127,10 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 				getOverrides().clear();
 				getOverrides().addAll((Collection<? extends StopOverride>)newValue);
 				return;
+			case ModelPackage.RECIPE__ACKNOWLEDGEMENTS:
+				getAcknowledgements().clear();
+				getAcknowledgements().addAll((Collection<? extends Acknowledgement>)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -1176,6 +1209,9 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 			case ModelPackage.RECIPE__OVERRIDES:
 				getOverrides().clear();
 				return;
+			case ModelPackage.RECIPE__ACKNOWLEDGEMENTS:
+				getAcknowledgements().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -1232,6 +1268,8 @@ public class RecipeImpl extends EntryImpl implements Recipe {
 				return references != null && !references.isEmpty();
 			case ModelPackage.RECIPE__OVERRIDES:
 				return overrides != null && !overrides.isEmpty();
+			case ModelPackage.RECIPE__ACKNOWLEDGEMENTS:
+				return acknowledgements != null && !acknowledgements.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}
