@@ -59,7 +59,7 @@ public record BatchCard(String title, List<String> facts, List<StepLines> steps)
             }
         }
         if (number == 1 || number == batch.getPots().size()) {
-            facts.add(say(number == 1 ? batch.getPots().size() == 1 ? "check.both" : "check.first" : "check.last"));
+            facts.add(say(number == 1 ? batch.getPots().size() == 1 ? "bothChecked" : "firstChecked" : "lastChecked"));
         }
         List<StepLines> steps = new ArrayList<>();
         for (Step step : pot.getSteps()) {

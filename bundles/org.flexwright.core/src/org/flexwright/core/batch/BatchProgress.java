@@ -77,7 +77,7 @@ public record BatchProgress(Batch batch, List<Row> rows, Schedule schedule, int 
         if (batch.getRejectLimit() == null) {
             return rejects == 0 ? "" : say("rejects", rejects);
         }
-        return say(rejects >= Math.max(1, batch.getRejectLimit()) ? "rejects.stop" : "rejects.limit", rejects, batch.getRejectLimit());
+        return say(rejects >= Math.max(1, batch.getRejectLimit()) ? "stop" : "limit", rejects, batch.getRejectLimit());
     }
 
     /** True when the agreed number of rejects is reached. */

@@ -68,8 +68,8 @@ public final class RecipeDifference {
         change(say("idea"), older.getIdea(), newer.getIdea());
         change(say("route"), older.getRoute(), newer.getRoute());
         Map<Step, Step> pairs = pairs(older.getSteps(), newer.getSteps());
-        older.getSteps().stream().filter(step -> !pairs.containsKey(step)).forEach(step -> said.add(say("step.removed", place(step), name(step))));
-        newer.getSteps().stream().filter(step -> !pairs.containsValue(step)).forEach(step -> said.add(say("step.added", place(step), name(step))));
+        older.getSteps().stream().filter(step -> !pairs.containsKey(step)).forEach(step -> said.add(say("stepRemoved", place(step), name(step))));
+        newer.getSteps().stream().filter(step -> !pairs.containsValue(step)).forEach(step -> said.add(say("stepAdded", place(step), name(step))));
         moved(pairs);
         pairs.forEach(this::step);
     }
@@ -101,7 +101,7 @@ public final class RecipeDifference {
         boolean[] stays = longestRising(to);
         for (int i = 0; i < to.length; i++) {
             if (!stays[i]) {
-                said.add(say("step.moved", name(before.get(i)), place(before.get(i)), to[i]));
+                said.add(say("stepMoved", name(before.get(i)), place(before.get(i)), to[i]));
             }
         }
     }
@@ -159,23 +159,23 @@ public final class RecipeDifference {
         Map<String, MaterialUse> after = keyed(newer);
         before.forEach((key, use) -> {
             if (!after.containsKey(key)) {
-                said.add(say("use.removed", where, name(use)));
+                said.add(say("useRemoved", where, name(use)));
             }
         });
         after.forEach((key, use) -> {
             MaterialUse was = before.get(key);
             if (was == null) {
-                said.add(say("use.added", where, name(use), FieldText.show(FieldDescriptors.of((EAttribute) PLANNED), use.getPlanned())).strip());
+                said.add(say("useAdded", where, name(use), FieldText.show(FieldDescriptors.of((EAttribute) PLANNED), use.getPlanned())).strip());
             } else {
                 String which = say("of", where, RoleWords.of(use.getRole()));
-                change(say("of", which, say("use.material")), what(was), what(use));
-                change(say("of", which, say("use.lot")), was.getLot() == null ? null : was.getLot().getCode(), use.getLot() == null ? null : use.getLot().getCode());
+                change(say("of", which, say("useMaterial")), what(was), what(use));
+                change(say("of", which, say("useLot")), was.getLot() == null ? null : was.getLot().getCode(), use.getLot() == null ? null : use.getLot().getCode());
                 fields(which, was, use, List.of(ModelPackage.Literals.MATERIAL_USE__ROLE));
             }
         });
         List<String> common = before.keySet().stream().filter(after::containsKey).toList();
         if (!common.equals(after.keySet().stream().filter(before::containsKey).toList())) {
-            said.add(say("use.order", where, String.join(", ", newer.stream().map(RecipeDifference::name).toList())));
+            said.add(say("useOrder", where, String.join(", ", newer.stream().map(RecipeDifference::name).toList())));
         }
     }
 
