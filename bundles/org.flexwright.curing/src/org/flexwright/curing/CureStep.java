@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.eclipse.emf.ecore.EClass;
 import org.flexwright.core.Source;
 import org.flexwright.core.bench.StepMark;
+import org.flexwright.core.cause.SofterCause;
 import org.flexwright.core.process.HazardPrompt;
 import org.flexwright.core.process.StepAdvice;
 import org.flexwright.core.process.StepKind;
@@ -61,6 +62,11 @@ public final class CureStep implements StepKind {
             case HEAT -> List.of(new HazardPrompt("curing.heat", Say.PROMPT_HEAT.with(), Say.PROMPT_HEAT_CONTROL.with(), Source.commonPractice(), true));
             case LAMP -> List.of(new HazardPrompt("curing.lamp", Say.PROMPT_LAMP.with(), Say.PROMPT_LAMP_CONTROL.with(), Source.commonPractice(), false));
         };
+    }
+
+    @Override
+    public List<SofterCause> softer(Step step, Trial trial, Trial than) {
+        return step.getDetails() instanceof CureDetails details && details.getBy() != CureBy.LAMP ? SofterCure.of(step, details, than) : List.of();
     }
 
     @Override

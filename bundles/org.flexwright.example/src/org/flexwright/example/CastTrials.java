@@ -7,6 +7,7 @@ import org.flexwright.core.trial.Recipes;
 import org.flexwright.core.trial.Trials;
 import org.flexwright.model.AttachmentKind;
 import org.flexwright.model.MaterialUse;
+import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Part;
 import org.flexwright.model.PartRole;
 import org.flexwright.model.PieceKind;
@@ -149,7 +150,7 @@ final class CastTrials {
     private Trial t06(Trial t05) {
         Session made = story.session("S10", "2026-04-04T10:00", 21.5, 46, "61;61;60.5;61;61");
         Trial trial = bench.copy(t05, "T06", "polyurethane, 4 phr powder", "Four parts of powder to a hundred of mix.");
-        filled(trial, made, 1.4, 1.78);
+        filled(trial, made, 1.4, 1.78, false);
         Session read = button(trial, made, "2026-04-05T10:00", "48;48;48.5;47.5;48", "2026-04-08T18:30", "S11");
         parts(trial, read, 1.4, "2026-04-05T10:00", new String[] { "47.5;48;48;48;48.5", "48;48;48.5;48;48", "48;48.5;48;48.5;48" },
                 new String[] { "0.70;0.70", "0.74;0.74", "0.75;0.75" }, "0.67");
@@ -158,12 +159,13 @@ final class CastTrials {
         return trial;
     }
 
-    private void filled(Trial trial, Session made, double wall, double grams) {
+    private void filled(Trial trial, Session made, double wall, double grams, boolean dried) {
         polyurethane(trial, wall);
         bench.set(trial, WEIGH, "filler", "4", "fillerBasis", "phr");
         MaterialUse a = bench.use(trial, WEIGH, PartRole.COMPONENT_A, story.partA, A);
         MaterialUse b = bench.use(trial, WEIGH, PartRole.COMPONENT_B, story.partB, B);
         MaterialUse powder = bench.use(trial, WEIGH, PartRole.FILLER, story.powder, grams);
+        bench.edit("Powder dried or not", e -> e.set(powder, ModelPackage.Literals.MATERIAL_USE__DRIED, dried));
         story.acknowledge(trial, made, WEIGH);
         bench.weigh(a, 22.90, false, story.balance);
         bench.weigh(b, 21.58, false, story.balance);
@@ -174,8 +176,10 @@ final class CastTrials {
     private void t07(Trial t06) {
         Session made = story.session("S12", "2026-04-11T10:00", 22.0, 61, "58;57.5;58;58;57.5");
         Trial trial = bench.copy(t06, "T07", "polyurethane, 8 phr powder, not dried", "More powder should stiffen it.");
-        filled(trial, made, 1.4, 3.56);
+        filled(trial, made, 1.4, 3.56, false);
         bench.set(trial, WEIGH, "filler", "8", "fillerBasis", "phr");
+        bench.edit("Water in the powder, weighed before and after drying", e -> trial.getSteps().stream().flatMap(s -> s.getUses().stream())
+                .filter(u -> u.getRole() == PartRole.FILLER).forEach(u -> e.set(u, ModelPackage.Literals.MATERIAL_USE__MOISTURE, 1.0)));
         Session read = button(trial, made, "2026-04-12T10:00", "45;45;44.5;45;45.5", "2026-04-15T18:30", "S13");
         parts(trial, read, 1.4, "2026-04-12T10:00", new String[] { "45;44.5;45;45;45.5", "45;45;45;44.5;45", "45;45.5;45;45;45" },
                 new String[] { "0.62;0.62", "0.63;0.63", "0.64;0.64" }, "0.66");
@@ -186,7 +190,7 @@ final class CastTrials {
     private Trial t08(Trial t06) {
         Session made = story.session("S14", "2026-04-18T10:00", 21.5, 44, "61;60.5;61;61;60.5");
         Trial trial = bench.copy(t06, "T08", "polyurethane, 4 phr dried powder, wall 1.5", "Powder dried overnight at 105 °C, wall 0.1 mm thicker.");
-        filled(trial, made, 1.5, 1.78);
+        filled(trial, made, 1.5, 1.78, true);
         Session read = button(trial, made, "2026-04-19T10:00", "49;49;49.5;48.5;49", "2026-04-22T18:30", "S15");
         parts(trial, read, 1.5, "2026-04-19T10:00", new String[] { "48.5;49;48.5;49;48.5", "49;49;49.5;49;48.5", "49.5;49;49.5;49.5;49" },
                 new String[] { "0.80;0.80;0.81", "0.81;0.81;0.81", "0.82;0.82;0.81" }, "0.67");

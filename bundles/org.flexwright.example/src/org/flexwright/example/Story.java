@@ -104,11 +104,15 @@ final class Story {
 
         MaterialGrade a = bench.grade("PU-A", "polyurethane 45 part A (isocyanate side)", "pu-60a", PartRole.COMPONENT_A, "H317", "H334", "H315");
         MaterialGrade b = bench.grade("PU-B", "polyurethane 45 part B (polyol side)", "pu-60a", PartRole.COMPONENT_B, "H317");
-        value(a, "materials.density", 1.05, 1.052, "weighed 10.0 ml in a syringe");
-        value(b, "materials.density", 1.10, null, null);
+        value(a, "materials.density", "g/cm3", 1.05, 1.052, "weighed 10.0 ml in a syringe");
+        value(a, "mixing.nco-content", "%", 12.0, null, null);
+        value(b, "materials.density", "g/cm3", 1.10, null, null);
+        value(b, "mixing.hydroxyl-value", "", 170, null, null);
         partA = bench.lot(a, "A-2511", "2026-02-20", "2026-11-30", 31, 1000);
         partB = bench.lot(b, "B-2511", "2026-02-20", "2026-11-30", 27, 1000);
-        powder = bench.lot(bench.grade("POW", "fine silica powder", null, PartRole.FILLER, "H373"), "P-01", "2025-10-01", "2028-10-01", 12, 500);
+        MaterialGrade silica = bench.grade("POW", "fine silica powder", null, PartRole.FILLER, "H373");
+        value(silica, "materials.density", "g/cm3", 2.2, null, null);
+        powder = bench.lot(silica, "P-01", "2025-10-01", "2028-10-01", 12, 500);
         siliconeA = bench.lot(bench.grade("SIL-A", "addition silicone 45 part A", "silicone-add-60a", PartRole.COMPONENT_A), "SA-7", "2026-03-01",
                 "2026-12-31", 24, 500);
         siliconeB = bench.lot(bench.grade("SIL-B", "addition silicone 45 part B", "silicone-add-60a", PartRole.COMPONENT_B), "SB-7", "2026-03-01",
@@ -119,15 +123,15 @@ final class Story {
         strand = bench.lot(bench.grade("FIL", "flexible filament 74A", "tpu-70a", PartRole.SINGLE), "F-33", "2026-01-12", "2029-01-01", 42, 500);
     }
 
-    private void value(MaterialGrade grade, String property, double sheet, Double own, String how) {
+    private void value(MaterialGrade grade, String property, String unit, double sheet, Double own, String how) {
         MaterialValue value = ModelFactory.eINSTANCE.createMaterialValue();
         value.setProperty(property);
-        value.setUnit("g/cm3");
+        value.setUnit(unit);
         value.setSheetValue(sheet);
         value.setSheetSource("invented data sheet, January 2026");
         value.setOwnValue(own);
         value.setOwnSource(how);
-        bench.edit("Note density of " + grade.getCode(), e -> e.add(grade, ModelPackage.Literals.MATERIAL_GRADE__VALUES, value));
+        bench.edit("Note " + property + " of " + grade.getCode(), e -> e.add(grade, ModelPackage.Literals.MATERIAL_GRADE__VALUES, value));
     }
 
     /** A session that begins with the control piece; {@code controlReads} as typed. */

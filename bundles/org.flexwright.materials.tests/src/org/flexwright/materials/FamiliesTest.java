@@ -23,7 +23,7 @@ import org.flexwright.core.property.FamilyReach;
 import org.flexwright.core.property.FamilyReach.Reply;
 import org.flexwright.core.property.PropertyCatalogue;
 import org.flexwright.core.property.PropertyDef;
-import org.flexwright.materials.formula.ModulusBand;
+import org.flexwright.core.rubber.ModulusBand;
 import org.flexwright.model.MaterialGrade;
 import org.flexwright.model.MaterialValue;
 import org.flexwright.model.ModelFactory;

@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.flexwright.core.Estimate;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.property.PropertyEstimator;
-import org.flexwright.materials.formula.ModulusBand;
+import org.flexwright.core.rubber.ModulusBand;
 import org.flexwright.model.MaterialGrade;
 import org.flexwright.model.MaterialValue;
 import org.osgi.service.component.annotations.Component;

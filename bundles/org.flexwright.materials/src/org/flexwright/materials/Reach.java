@@ -5,7 +5,7 @@ import java.util.Optional;
 
 import org.flexwright.core.Estimate;
 import org.flexwright.core.Source;
-import org.flexwright.materials.formula.ModulusBand;
+import org.flexwright.core.rubber.ModulusBand;
 
 /** What a family reaches in a property: its usual range, or one that follows from its hardness. */
 final class Reach {

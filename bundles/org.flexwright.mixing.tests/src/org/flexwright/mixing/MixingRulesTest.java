@@ -231,7 +231,7 @@ class MixingRulesTest {
     @ParameterizedTest
     @EnumSource(Say.class)
     void everySentenceHasWords(Say sentence) {
-        String text = sentence.with("1", "2", "3", "4", "5", "6").text();
+        String text = sentence.with("1", "2", "3", "4", "5", "6", "7", "8").text();
         assertFalse(text.isBlank() || text.contains("{") || text.contains("''"), text);
     }
 

@@ -14,6 +14,7 @@ import org.flexwright.core.Source;
 import org.flexwright.core.bench.GatePoint;
 import org.flexwright.core.bench.StepMark;
 import org.flexwright.core.field.Provenances;
+import org.flexwright.core.cause.SofterCause;
 import org.flexwright.core.process.HazardPrompt;
 import org.flexwright.core.process.StepAdvice;
 import org.flexwright.core.process.StepKind;
@@ -101,6 +102,11 @@ public final class MixStep implements StepKind {
         }
         Double growth = details.getWorkingTimeGrowth();
         return growth != null && growth > 1 ? growth : null;
+    }
+
+    @Override
+    public List<SofterCause> softer(Step step, Trial trial, Trial than) {
+        return SofterMixing.of(step, trial);
     }
 
     @Override

@@ -13,6 +13,7 @@ import org.flexwright.core.Message;
 import org.flexwright.core.Source;
 import org.flexwright.core.bench.GatePoint.State;
 import org.flexwright.core.bench.GatePoint;
+import org.flexwright.core.cause.SofterCause;
 import org.flexwright.core.process.HazardPrompt;
 import org.flexwright.core.process.PotPlan;
 import org.flexwright.core.process.PotRequest;
@@ -60,6 +61,11 @@ public final class WeighStep implements StepKind {
             prompts.add(new HazardPrompt("mixing.dust", Say.PROMPT_DUST.with(), Say.PROMPT_DUST_CONTROL.with(), Source.commonPractice(), true));
         }
         return prompts;
+    }
+
+    @Override
+    public List<SofterCause> softer(Step step, Trial trial, Trial than) {
+        return SofterWeighing.of(step, trial, than);
     }
 
     @Override

@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import org.eclipse.emf.ecore.EClass;
 import org.flexwright.core.bench.GatePoint;
 import org.flexwright.core.bench.StepMark;
+import org.flexwright.core.cause.SofterCause;
 import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
 
@@ -99,5 +100,14 @@ public interface StepKind {
      */
     default Map<String, Object> forParts(Step step, int recipeParts, int parts) {
         return Map.of();
+    }
+
+    /**
+     * What in this step may have made the parts softer, and what its record rules out; empty when it has nothing to do with it.
+     *
+     * @param than the trial it is compared with, whose own share of a cause does not count; null for none
+     */
+    default List<SofterCause> softer(Step step, Trial trial, Trial than) {
+        return List.of();
     }
 }

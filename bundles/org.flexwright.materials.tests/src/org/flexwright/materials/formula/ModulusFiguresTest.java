@@ -8,6 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 
+import org.flexwright.core.rubber.ModulusBand;
+import org.flexwright.core.rubber.HardnessModel;
 import org.flexwright.core.Estimate;
 import org.junit.jupiter.api.Test;
 

@@ -6,7 +6,7 @@ import org.flexwright.core.calc.Calculation;
 import org.flexwright.core.calc.CalculationInfo;
 import org.flexwright.core.calc.Field;
 import org.flexwright.core.calc.Outcome;
-import org.flexwright.materials.formula.HardnessModel;
+import org.flexwright.core.rubber.HardnessModel;
 import org.flexwright.quantity.QuantityKind;
 import org.osgi.service.component.annotations.Component;
 

@@ -13,8 +13,8 @@ import org.flexwright.core.calc.Field;
 import org.flexwright.core.calc.Outcome;
 import org.flexwright.core.find.Remark;
 import org.flexwright.materials.formula.BallGauge;
-import org.flexwright.materials.formula.HardnessModel;
-import org.flexwright.materials.formula.ModulusBand;
+import org.flexwright.core.rubber.HardnessModel;
+import org.flexwright.core.rubber.ModulusBand;
 import org.flexwright.quantity.QuantityKind;
 import org.osgi.service.component.annotations.Component;
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
 
+import org.flexwright.core.rubber.Network;
 import org.flexwright.core.process.CupClock;
 import org.junit.jupiter.api.Test;
 

@@ -8,7 +8,7 @@ import org.flexwright.core.calc.Calculation;
 import org.flexwright.core.calc.CalculationInfo;
 import org.flexwright.core.calc.Field;
 import org.flexwright.core.calc.Outcome;
-import org.flexwright.mixing.formula.Network;
+import org.flexwright.core.rubber.Network;
 import org.flexwright.quantity.QuantityKind;
 import org.osgi.service.component.annotations.Component;
 

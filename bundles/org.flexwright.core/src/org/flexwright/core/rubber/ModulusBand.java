@@ -1,4 +1,4 @@
-package org.flexwright.materials.formula;
+package org.flexwright.core.rubber;
 
 import java.util.Arrays;
 import java.util.List;

@@ -1,7 +1,7 @@
-package org.flexwright.materials.formula;
+package org.flexwright.core.rubber;
 
 import org.flexwright.core.Source;
-import org.hipparchus.special.Erf;
+import org.flexwright.numerics.Normal;
 
 /** Young's modulus in MPa from hardness in points Shore A. Three published formulas; they disagree, and that is the band. */
 public enum HardnessModel {
@@ -98,12 +98,12 @@ public enum HardnessModel {
 
         /** IRHD of a modulus in MPa. */
         public static double hardness(double modulus) {
-            return 50 * Erf.erfc(-(Math.log10(modulus) - MIDDLE) / SPREAD / Math.sqrt(2));
+            return 100 * Normal.cumulative((Math.log10(modulus) - MIDDLE) / SPREAD);
         }
 
         /** Modulus in MPa of an IRHD above 0 and below 100. */
         public static double modulus(double hardness) {
-            return Math.pow(10, MIDDLE + SPREAD * Math.sqrt(2) * Erf.erfInv(hardness / 50 - 1));
+            return Math.pow(10, MIDDLE + SPREAD * Normal.quantile(hardness / 100));
         }
 
         /** Width of the curve in decades of modulus. */

@@ -1,4 +1,4 @@
-package org.flexwright.mixing.formula;
+package org.flexwright.core.rubber;
 
 /**
  * Stiffness of an incomplete ideal network of trifunctional polyol and difunctional isocyanate, relative to the complete one

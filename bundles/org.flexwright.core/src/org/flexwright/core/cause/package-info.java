@@ -1,0 +1,2 @@
+/** Why a part may have come out softer than another one. */
+package org.flexwright.core.cause;
