@@ -5,13 +5,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+import org.flexwright.core.Estimate;
 import org.flexwright.core.Figures;
 import org.flexwright.core.cause.Softer;
 import org.flexwright.core.cause.SofterCause;
 import org.flexwright.core.cause.SofterCauses;
+import org.flexwright.core.field.FieldText;
 import org.flexwright.core.naming.Find;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.model.Trial;
+import org.flexwright.quantity.QuantityKind;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -58,9 +61,10 @@ final class CausesCall extends TrialNoun.OneTrial {
         reply.line(String.format("%2d  %s: %s", number, cause.title().text(), cause.standing().words()));
         reply.line("      " + cause.evidence().text());
         if (cause.stiffness() != null) {
-            Value size = Value.band(cause.stiffness().times(100), "%");
-            reply.result(cause.id(), size);
-            reply.line("      stiffness left by this alone: " + size.display() + "   [" + cause.source().display() + "]");
+            Estimate left = cause.stiffness().times(100);
+            reply.result(cause.id(), Value.band(left, "%"));
+            reply.line("      stiffness left by this alone: " + FieldText.band(left.low(), left.likely(), left.high(), QuantityKind.FRACTION, "%") + "   ["
+                    + cause.source().display() + "]");
         }
         reply.line("      check: " + cause.check().text());
         Map<String, Object> row = new LinkedHashMap<>();

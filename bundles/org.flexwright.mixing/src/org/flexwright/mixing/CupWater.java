@@ -7,9 +7,8 @@ import java.util.Optional;
 import org.flexwright.core.Estimate;
 import org.flexwright.core.Source;
 import org.flexwright.core.cause.FillerLoad;
-import org.flexwright.core.property.PropertyDef;
-import org.flexwright.core.property.PropertyService;
 import org.flexwright.mixing.formula.Polyurethane;
+import org.flexwright.mixing.formulation.MaterialFigures;
 import org.flexwright.model.MaterialUse;
 import org.flexwright.model.PartRole;
 import org.flexwright.model.Premix;
@@ -27,9 +26,9 @@ record CupWater(double nco, double active, double grams, List<Carrier> carriers)
 
     private static final Source USUAL_WATER = Source.commonPractice("A fine powder left open holds 0.1 to 2 % of water, 0.5 % likely");
     private static final Source DRY = Source.commonPractice("A dried powder holds next to nothing");
+    private static final double REACTS_AT_LEAST = 0.5;
     /** Equivalents of isocyanate in 100 g of a soft casting urethane, where nobody says. */
     private static final double[] USUAL_NCO = { 0.05, 0.1, 0.15 };
-    private static final PropertyService KNOWN = new PropertyService(List.of());
 
     /**
      * A material that brings water.
@@ -48,10 +47,8 @@ record CupWater(double nco, double active, double grams, List<Carrier> carriers)
 
     static CupWater of(Trial trial) {
         List<FillerLoad.Part> parts = FillerLoad.parts(trial);
-        double nco = parts.stream().mapToDouble(p -> known(p.use(), MixingProperties.NCO_CONTENT).map(v -> p.grams() / Polyurethane.isocyanateEquivalent(v.likely()))
-                .orElse(0.0)).sum();
-        double active = parts.stream().mapToDouble(p -> known(p.use(), MixingProperties.HYDROXYL_VALUE)
-                .map(v -> p.grams() / Polyurethane.hydroxylEquivalent(v.likely())).orElse(0.0)).sum();
+        double nco = parts.stream().mapToDouble(p -> p.grams() * MaterialFigures.of(p.use()).substance().nco()).sum();
+        double active = parts.stream().mapToDouble(p -> p.grams() * MaterialFigures.of(p.use()).substance().active()).sum();
         double grams = FillerLoad.of(trial).map(FillerLoad::polymer).orElse(0.0);
         return new CupWater(nco > 0 ? nco : Double.NaN, active > 0 ? active : Double.NaN, grams, parts.stream().flatMap(p -> carrier(p).stream()).toList());
     }
@@ -60,16 +57,14 @@ record CupWater(double nco, double active, double grams, List<Carrier> carriers)
     private static Optional<Carrier> carrier(FillerLoad.Part part) {
         MaterialUse use = part.use();
         Boolean dried = dried(use);
-        if (use.getMoisture() != null) {
-            return Optional.of(new Carrier(use, part.grams(), Estimate.exact(use.getMoisture(), Source.ownRecord(Say.WATER_OWN.with().text())), dried, true));
+        MaterialFigures figures = MaterialFigures.of(use);
+        boolean sheetOnly = use.getMoisture() == null;
+        if (Boolean.TRUE.equals(dried) && sheetOnly) {
+            return MaterialFigures.mayBeDamp(use) ? Optional.of(new Carrier(use, part.grams(), Estimate.exact(0, DRY), true, false)) : Optional.empty();
         }
-        boolean powder = use.getRole() == PartRole.FILLER || use.getRole() == PartRole.PIGMENT;
-        if (Boolean.TRUE.equals(dried)) {
-            return powder ? Optional.of(new Carrier(use, part.grams(), Estimate.exact(0, DRY), true, false)) : Optional.empty();
-        }
-        Optional<Estimate> known = known(use, MixingProperties.WATER_CONTENT);
-        if (known.isPresent()) {
-            return Optional.of(new Carrier(use, part.grams(), known.get(), dried, true));
+        if (!figures.waterUnknown()) {
+            Source source = figures.figures().isEmpty() ? DRY : figures.figures().getLast().source();
+            return Optional.of(new Carrier(use, part.grams(), Estimate.exact(100 * figures.substance().water(), source), dried, true));
         }
         return use.getRole() == PartRole.FILLER ? Optional.of(new Carrier(use, part.grams(), new Estimate(0.1, 0.5, 2, USUAL_WATER), dried, false)) : Optional.empty();
     }
@@ -82,16 +77,9 @@ record CupWater(double nco, double active, double grams, List<Carrier> carriers)
         return premix.getDriedHours() == null ? null : premix.getDriedHours() > 0;
     }
 
-    private static Optional<Estimate> known(MaterialUse use, String property) {
-        PropertyDef def = MixingProperties.def(property);
-        return use.getGrade() == null ? Optional.empty()
-                : KNOWN.estimate(def, use.getGrade(), use.getLot()).map(e -> new Estimate(Math.max(0, e.estimate().low()), Math.max(0, e.estimate().likely()),
-                        Math.max(0, e.estimate().high()), e.estimate().source()));
-    }
-
     /** True when part B is the isocyanate side; unless a sheet says so, A is. */
     static boolean isocyanateIsB(Trial trial) {
-        return FillerLoad.parts(trial).stream().anyMatch(p -> p.use().getRole() == PartRole.COMPONENT_B && known(p.use(), MixingProperties.NCO_CONTENT).isPresent());
+        return FillerLoad.parts(trial).stream().anyMatch(p -> p.use().getRole() == PartRole.COMPONENT_B && MaterialFigures.of(p.use()).substance().nco() > 0);
     }
 
     boolean isKnown() {
@@ -118,12 +106,15 @@ record CupWater(double nco, double active, double grams, List<Carrier> carriers)
         return new Estimate(low, likely, high, Source.derived(String.join("; ", sources.stream().distinct().toList()) + " "));
     }
 
-    /** Index with the water counted, lowest first; where no NCO content is known, over the usual ones. */
+    /**
+     * Index with the water counted, from all of it reacting, which is likely, to half of it, as the vacuum takes some away; where no NCO content is
+     * known, over the usual ones.
+     */
     Estimate wetIndex() {
         Estimate water = water();
         double[] equivalents = isKnown() ? new double[] { nco, nco, nco }
                 : new double[] { USUAL_NCO[0] * grams / 100, USUAL_NCO[1] * grams / 100, USUAL_NCO[2] * grams / 100 };
-        return new Estimate(index(equivalents[0], water.high()), index(equivalents[1], water.likely()), index(equivalents[2], water.low()), water.source());
+        return new Estimate(index(equivalents[0], water.high()), index(equivalents[1], water.likely()), index(equivalents[2], REACTS_AT_LEAST * water.low()), water.source());
     }
 
     private double index(double isocyanate, double water) {

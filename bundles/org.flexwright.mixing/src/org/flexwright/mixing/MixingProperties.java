@@ -26,7 +26,9 @@ public final class MixingProperties implements PropertySet {
 
     private static final Source EQUIVALENTS = Source.published("Polyurethane Manufacturers Association, technical library, section 5: equivalent weights");
 
-    private static final List<PropertyDef> ALL = List.of(
+    @Override
+    public List<PropertyDef> properties() {
+        return List.of(
                 new PropertyDef(VISCOSITY, "Viscosity of the mixture", QuantityKind.VISCOSITY, false, Set.of(),
                         "Just after mixing, at room temperature; it grows from then on.", Source.sheet("Data sheet of the material")),
                 new PropertyDef(WORKING_TIME, "Working time", QuantityKind.DURATION, false, Set.of(),
@@ -39,14 +41,5 @@ public final class MixingProperties implements PropertySet {
                 new PropertyDef(WATER_CONTENT, "Water content", QuantityKind.FRACTION, false, Set.of(),
                         "By weight: weigh it before and after drying. A mole of it uses up two NCO groups.",
                         Source.derived("Loss of mass on drying")));
-
-    @Override
-    public List<PropertyDef> properties() {
-        return ALL;
-    }
-
-    /** The one with that id, which must be one of them. */
-    static PropertyDef def(String id) {
-        return ALL.stream().filter(p -> p.id().equals(id)).findFirst().orElseThrow();
     }
 }

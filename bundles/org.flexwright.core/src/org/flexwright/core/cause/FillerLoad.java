@@ -1,7 +1,6 @@
 package org.flexwright.core.cause;
 
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
@@ -42,12 +41,7 @@ public record FillerLoad(double filler, double polymer) {
         if (grams == null) {
             return Stream.empty();
         }
-        if (use.getPremix() == null) {
-            return Stream.of(new Part(use, grams));
-        }
-        List<MaterialUse> ingredients = use.getPremix().getIngredients();
-        double all = ingredients.stream().map(FillerLoad::grams).filter(Objects::nonNull).mapToDouble(Double::doubleValue).sum();
-        return all > 0 ? ingredients.stream().filter(i -> grams(i) != null).map(i -> new Part(i, grams * grams(i) / all)) : Stream.of(new Part(use, grams));
+        return Mixtures.shares(use).stream().map(share -> new Part(share.of(), grams * share.share()));
     }
 
     /** Weighed, else planned; null when neither is there. */
