@@ -158,7 +158,7 @@ class WeighAdviceTest {
     void theLinesOfTheStepCarryTargetDeviationAndAddition() {
         var lines = new WeighStep().advice(dome(new double[] { 24.88 }, new double[] { 21.57 }), null);
         var names = lines.stream().map(l -> l.name()).toList();
-        assertEquals(java.util.List.of("targetA", "targetB", "ratio", "trueRatio", "deviation", "addB"), names);
+        assertEquals(java.util.List.of("targetA", "targetB", "ratio", "trueRatio", "deviation", "addB", "proposal"), names);
         assertEquals(1.89, lines.get(5).value().likely(), 0.005);
         assertEquals(org.flexwright.core.find.Severity.STOP, lines.get(4).remark().severity());
         var before = new WeighStep().advice(dome(new double[] { 24.88 }, new double[0]), null);

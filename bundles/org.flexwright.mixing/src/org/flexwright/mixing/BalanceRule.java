@@ -1,11 +1,9 @@
 package org.flexwright.mixing;
 
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 
 import org.flexwright.core.Figures;
 import org.flexwright.core.Source;
@@ -16,10 +14,8 @@ import org.flexwright.core.find.Severity;
 import org.flexwright.core.process.Mixture;
 import org.flexwright.core.process.Mixtures;
 import org.flexwright.mixing.formula.ScaleReading;
-import org.flexwright.model.Instrument;
 import org.flexwright.model.PartRole;
 import org.flexwright.model.Step;
-import org.flexwright.model.Weighing;
 import org.osgi.service.component.annotations.Component;
 
 /** A balance too coarse for the ratio: its step alone uses up half of the own limit. */
@@ -48,8 +44,7 @@ public final class BalanceRule implements FindingRule {
     }
 
     private static Optional<Finding> check(Step step) {
-        OptionalDouble coarsest = balances(step).filter(i -> "g".equals(i.getUnit())).map(Instrument::getResolution).filter(Objects::nonNull)
-                .mapToDouble(Double::doubleValue).filter(r -> r > 0).max();
+        OptionalDouble coarsest = Balances.coarsest(step);
         Mixture mixture = Mixtures.of(step);
         Double a = grams(mixture, PartRole.COMPONENT_A);
         Double b = grams(mixture, PartRole.COMPONENT_B);
@@ -66,15 +61,6 @@ public final class BalanceRule implements FindingRule {
                 Say.BALANCE_COARSE.with(StepNames.of(step), Figures.of(resolution, "g"), Figures.percent(u), Figures.percent(limit)),
                 List.of("step " + Figures.of(resolution, "g"), "A " + Figures.of(a, "g", 6), "B " + Figures.of(b, "g", 6), "own limit " + Figures.percent(limit)),
                 ROUNDING, Say.BALANCE_COARSE_REMEDY.with(Figures.of(ScaleReading.smallestMass(resolution, SHARE * limit), "g", 2))));
-    }
-
-    /** Those named in the weighings; before anything is weighed, the balances of the session. */
-    private static Stream<Instrument> balances(Step step) {
-        List<Instrument> used = step.getUses().stream().flatMap(u -> u.getWeighings().stream()).map(Weighing::getInstrument).filter(Objects::nonNull).toList();
-        if (!used.isEmpty() || step.getSession() == null) {
-            return used.stream();
-        }
-        return step.getSession().getInstruments().stream().filter(i -> "balance".equals(i.getKind()));
     }
 
     private static Double grams(Mixture mixture, PartRole role) {

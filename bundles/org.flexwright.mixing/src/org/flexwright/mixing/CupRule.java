@@ -23,7 +23,6 @@ public final class CupRule implements FindingRule {
     public static final String ID = "mixing.cup";
 
     private static final Source USUAL = Source.commonPractice("cup a quarter to a third full for degassing");
-    private static final double THIRD = 1.0 / 3;
 
     @Override
     public String id() {
@@ -49,13 +48,13 @@ public final class CupRule implements FindingRule {
                     List.of("cup " + cup, "mixture " + mixture), USUAL, Say.CUP_UNKNOWN_REMEDY.with()));
         }
         double filled = mixture / cup;
-        if (filled <= THIRD) {
+        if (filled <= CupRoom.THIRD) {
             return Optional.empty();
         }
         List<String> restsOn = List.of("cup " + Figures.of(cup, "ml", 6), "mixture " + Figures.of(mixture, "ml", 6));
         boolean over = filled > 1;
         return Optional.of(new Finding(ID, over ? Severity.STOP : Severity.CAUTION, step.getId(), "cupVolume",
                 over ? Say.CUP_OVER.with(name, Figures.of(mixture, "ml"), Figures.of(cup, "ml")) : Say.CUP_FULL.with(name, Figures.percent(filled)),
-                restsOn, USUAL, Say.CUP_REMEDY.with(Figures.of(Math.ceil(mixture / THIRD), "ml"))));
+                restsOn, USUAL, Say.CUP_REMEDY.with(Figures.of(Math.ceil(mixture / CupRoom.THIRD), "ml"))));
     }
 }

@@ -20,7 +20,6 @@ import org.flexwright.mixing.formula.Batch;
 import org.flexwright.mixing.formula.Pots;
 import org.flexwright.mixing.formula.ScaleReading;
 import org.flexwright.mixing.formula.Surplus;
-import org.flexwright.model.Instrument;
 import org.flexwright.model.MaterialUse;
 import org.flexwright.model.PartRole;
 import org.flexwright.model.Step;
@@ -33,7 +32,6 @@ final class PotSplit {
     private static final Source RESERVE = Source.commonPractice("1.3 times the filling time left at the start of filling");
     private static final Source ROOM_TO_FOAM = Source.commonPractice("cup a quarter to a third full for degassing");
     private static final Source ROUNDING = Source.fromMemory("JCGM 100:2008, 4.3.7: rectangular distribution of a rounded reading");
-    private static final double THIRD = 1.0 / 3;
     private static final double SHARE_OF_LIMIT = 0.5;
 
     private final Step step;
@@ -96,7 +94,7 @@ final class PotSplit {
         Double fill = request.fill() == null ? null : Double.valueOf(fill(parts));
         Double volume = volume(parts);
         return new PotPlan.Pot(parts, grams, net(mass), fill, fill == null ? null : Double.valueOf(LEFT * fill), request.workingTime() == null ? null : workingTime(parts),
-                volume == null || degas() == null ? null : Double.valueOf(volume / THIRD));
+                volume == null || degas() == null ? null : Double.valueOf(volume / CupRoom.THIRD));
     }
 
     /** What the planned grams are multiplied by; the dead volume is there once a pot. */
@@ -152,9 +150,7 @@ final class PotSplit {
 
     /** The smallest amount of A or B against what the balance can weigh to half of the own limit. */
     private void balance(PotPlan.Pot smallest) {
-        OptionalDouble coarsest = step.getSession() == null ? OptionalDouble.empty()
-                : step.getSession().getInstruments().stream().filter(i -> "g".equals(i.getUnit())).map(Instrument::getResolution).filter(Objects::nonNull)
-                        .mapToDouble(Double::doubleValue).filter(r -> r > 0).max();
+        OptionalDouble coarsest = Balances.coarsest(step);
         OptionalDouble least = IntStream.range(0, step.getUses().size()).filter(i -> {
             PartRole role = step.getUses().get(i).getRole();
             return role == PartRole.COMPONENT_A || role == PartRole.COMPONENT_B;

@@ -60,7 +60,7 @@ public record WeighAdvice(List<Target> targets, WeightRatio ratio, Weighed weigh
         Optional<BatchPlan> batch = plan.isPresent() ? Optional.empty() : BatchPlan.of(details);
         Sums a = Sums.of(step, PartRole.COMPONENT_A, plan, batch.map(BatchPlan::gramsA));
         Sums b = Sums.of(step, PartRole.COMPONENT_B, plan, batch.map(BatchPlan::gramsB));
-        WeightRatio ratio = ratioOfParts(step, plan).or(() -> PlannedRatio.of(details, a.planned(), b.planned())).orElse(null);
+        WeightRatio ratio = plan.flatMap(p -> PlannedRatio.ofGrams(p.share(PartRole.COMPONENT_A), p.share(PartRole.COMPONENT_B))).or(() -> PlannedRatio.of(details, a.planned(), b.planned())).orElse(null);
         Weighed weighed = ratio == null || !a.isWeighed() || !b.isWeighed() ? null : new Weighed(ratio, a.weighed(), b.weighed());
         double limit = details == null || details.getOwnLimit() == null ? USUAL_LIMIT : details.getOwnLimit() / 100;
         return new WeighAdvice(targets(step, a, b, ratio, plan), ratio, weighed, limit, ratio == null ? plan.map(FormulationPlan::problem).orElseGet(() -> problem(details)) : null);
@@ -90,18 +90,6 @@ public record WeighAdvice(List<Target> targets, WeightRatio ratio, Weighed weigh
     /** Grams meant of a use: those planned, else those that follow from its parts; null when neither says. */
     static Double meant(MaterialUse use, Optional<FormulationPlan> plan) {
         return use.getPlanned() != null ? use.getPlanned() : plan.map(p -> p.grams(use)).orElse(null);
-    }
-
-    /** The ratio that the parts given to the materials mean. */
-    private static Optional<WeightRatio> ratioOfParts(Step step, Optional<FormulationPlan> plan) {
-        double a = 0;
-        double b = 0;
-        for (MaterialUse use : plan.isPresent() ? step.getUses() : List.<MaterialUse>of()) {
-            Double grams = plan.get().grams(use);
-            a += grams == null ? 0 : grams * Mixtures.share(use, PartRole.COMPONENT_A);
-            b += grams == null ? 0 : grams * Mixtures.share(use, PartRole.COMPONENT_B);
-        }
-        return PlannedRatio.ofGrams(a, b);
     }
 
     private static List<Target> targets(Step step, Sums a, Sums b, WeightRatio ratio, Optional<FormulationPlan> plan) {

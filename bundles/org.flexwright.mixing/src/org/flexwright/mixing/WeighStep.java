@@ -70,7 +70,7 @@ public final class WeighStep implements StepKind {
 
     @Override
     public List<StepAdvice> advice(Step step, Trial trial) {
-        return WeighAdviceLines.of(WeighAdvice.of(step));
+        return WeighAdviceLines.of(step, trial);
     }
 
     @Override

@@ -31,17 +31,19 @@ import org.flexwright.model.Step;
  *
  * @param formulation what it is meant to consist of
  * @param uses        the use of each of its items
- * @param grams       of each item; empty when none follow
+ * @param shares      of each item in 1 g of it all; empty when the parts do not say it
+ * @param grams       of each item in the batch; empty when none follow
  * @param problem     why none follow; null when they do
  * @param figures     what was counted with, with its source
  */
-public record FormulationPlan(Formulation formulation, List<MaterialUse> uses, List<Double> grams, Message problem, List<Figure> figures) {
+public record FormulationPlan(Formulation formulation, List<MaterialUse> uses, List<Double> shares, List<Double> grams, Message problem, List<Figure> figures) {
 
     /** What a share may be counted on. */
     public static final List<PartsOf> READINGS = List.of(PartsOf.PER_100_POLYMER, PartsOf.OF_ALL, PartsOf.OF_A, PartsOf.OF_B);
 
     public FormulationPlan {
         uses = List.copyOf(uses);
+        shares = List.copyOf(shares);
         grams = List.copyOf(grams);
         figures = List.copyOf(figures);
     }
@@ -52,6 +54,15 @@ public record FormulationPlan(Formulation formulation, List<MaterialUse> uses, L
             return Optional.empty();
         }
         return Optional.of(new Maker(step).plan());
+    }
+
+    /** Grams of a role in 1 g of it all, premixes counted as their ingredients; zero when the parts do not say it. */
+    public double share(PartRole role) {
+        double sum = 0;
+        for (int i = 0; i < shares.size(); i++) {
+            sum += shares.get(i) * Mixtures.share(uses.get(i), role);
+        }
+        return sum;
     }
 
     /** Grams of a use; null when none follow. */
@@ -118,15 +129,16 @@ public record FormulationPlan(Formulation formulation, List<MaterialUse> uses, L
             Formulation formulation = formulation();
             MaterialUse bare = step.getUses().stream().filter(use -> component(use) && !uses.contains(use)).findFirst().orElse(null);
             Mass mass = bare == null ? mass(formulation) : new Mass(Double.NaN, Say.PARTS_MISSING.with(MaterialFigures.name(bare)));
-            List<Double> grams = List.of();
+            List<Double> shares = bare == null && formulation.grams(1) instanceof Grams found ? found.each() : List.of();
             Message problem = mass.problem();
+            List<Double> grams = List.of();
             if (problem == null) {
                 switch (formulation.grams(mass.grams())) {
                     case Grams found -> grams = found.each();
                     case Refused no -> problem = sentence(no);
                 }
             }
-            return new FormulationPlan(formulation, uses, grams, problem, figures);
+            return new FormulationPlan(formulation, uses, shares, grams, problem, figures);
         }
 
         private static boolean component(MaterialUse use) {
@@ -140,7 +152,7 @@ public record FormulationPlan(Formulation formulation, List<MaterialUse> uses, L
             }
             List<Portion> portions = new ArrayList<>();
             for (Mixtures.Share share : Mixtures.shares(use)) {
-                MaterialFigures known = MaterialFigures.of(share.of(), MixtureFigures.density(step, share.of().getRole()));
+                MaterialFigures known = MixtureFigures.of(step, share.of());
                 figures.addAll(known.figures());
                 portions.add(new Portion(share.of().getRole(), share.share(), known.substance()));
             }
@@ -216,7 +228,7 @@ public record FormulationPlan(Formulation formulation, List<MaterialUse> uses, L
 
         private String withoutDensity() {
             return String.join(", ", uses.stream().flatMap(use -> Mixtures.shares(use).stream()).map(Mixtures.Share::of)
-                    .filter(of -> MaterialFigures.of(of, MixtureFigures.density(step, of.getRole())).substance().density() == null).map(MaterialFigures::name).distinct().toList());
+                    .filter(of -> MixtureFigures.of(step, of).substance().density() == null).map(MaterialFigures::name).distinct().toList());
         }
     }
 

@@ -10,6 +10,7 @@ import org.flexwright.core.process.Mixture.Ingredient;
 import org.flexwright.core.process.Mixtures;
 import org.flexwright.mixing.data.WeighDetails;
 import org.flexwright.mixing.formula.Formulation.Substance;
+import org.flexwright.model.MaterialUse;
 import org.flexwright.model.PartRole;
 import org.flexwright.model.Step;
 
@@ -56,7 +57,7 @@ public record MixtureFigures(double total, double filler, double water, double n
             if (g == null || !(g > 0)) {
                 continue;
             }
-            MaterialFigures known = MaterialFigures.of(part.of(), density(step, part.role()));
+            MaterialFigures known = of(step, part.of());
             Substance one = known.substance();
             sum[0] += g;
             sum[1] += part.role() == PartRole.FILLER ? g : 0;
@@ -76,8 +77,12 @@ public record MixtureFigures(double total, double filler, double water, double n
         return new MixtureFigures(sum[0], sum[1], sum[2], sum[3], sum[4], sum[5], missing, damp, figures);
     }
 
-    /** The density typed at the weighing, or null. */
-    static Double density(Step step, PartRole role) {
+    /** What is known of a material in a step: a density typed at the weighing is taken for A or B. */
+    public static MaterialFigures of(Step step, MaterialUse material) {
+        return MaterialFigures.of(material, density(step, material.getRole()));
+    }
+
+    private static Double density(Step step, PartRole role) {
         if (!(step.getDetails() instanceof WeighDetails details)) {
             return null;
         }
