@@ -13,6 +13,7 @@ import org.flexwright.core.Source;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.property.PropertyDef.Condition;
 import org.flexwright.core.property.PropertySet;
+import org.flexwright.core.property.ResultWord;
 import org.flexwright.model.PropertyKey;
 import org.flexwright.quantity.QuantityKind;
 import org.osgi.service.component.annotations.Component;
@@ -80,6 +81,14 @@ public final class TestingProperties implements PropertySet {
                         Source.commonPractice()),
                 number(REBOUND, "Rebound", QuantityKind.FRACTION, Set.of(PIECE, SUPPORT),
                         "Energy given back of energy put in; only one instrument and one piece size compare.", Source.published("ISO 4662, ASTM D7121, ASTM D2632 (parts seen)")));
+    }
+
+    /** Snap: the force falls behind its peak, by the definition of the snap ratio. Torn: a tear was seen, not "more than so many presses". */
+    @Override
+    public List<ResultWord> resultWords() {
+        return List.of(ResultWord.number(SNAP_RATIO, 0, Double.MAX_VALUE, "snap", "snaps", "snapped", "snapping"),
+                ResultWord.answer(RESTS_INVERTED, true, "inverted", "inverts"),
+                ResultWord.number(PRESSES_TO_TEAR, -1, Double.MAX_VALUE, "tore", "torn"));
     }
 
     /** A durometer on a thin or curved piece reads an apparent hardness, which is a property of its own. */

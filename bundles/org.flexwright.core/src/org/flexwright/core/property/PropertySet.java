@@ -23,6 +23,11 @@ public interface PropertySet {
         return Optional.empty();
     }
 
+    /** What makers call the results of these properties, so that a search understands it; nothing when the titles say it all. */
+    default List<ResultWord> resultWords() {
+        return List.of();
+    }
+
     /**
      * Another property, or the same one with something to know.
      *

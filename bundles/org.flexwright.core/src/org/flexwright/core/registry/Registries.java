@@ -28,6 +28,7 @@ import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.property.PropertyEstimator;
 import org.flexwright.core.property.PropertyService;
 import org.flexwright.core.property.PropertySet;
+import org.flexwright.core.property.ResultWord;
 import org.flexwright.core.session.DetailsPackage;
 import org.flexwright.model.PropertyKey;
 import org.flexwright.model.Step;
@@ -218,6 +219,11 @@ public final class Registries implements StepKinds {
     /** The property with that id; empty when its plugin is absent. */
     public Optional<PropertyDef> findProperty(String id) {
         return properties.find(id);
+    }
+
+    /** What makers call results, of the properties that are here. */
+    public List<ResultWord> resultWords() {
+        return propertySets.stream().flatMap(set -> set.resultWords().stream()).filter(word -> properties.find(word.property()).isPresent()).toList();
     }
 
     /** What is known or estimated of materials. */
