@@ -60,7 +60,7 @@ class BenchTest {
     @Test
     void everyScreenOfAForeignProcessIsThere() {
         assertEquals(List.of("0/use/0", "0/use/1", "0/work", "1/work", "2/cautions", "2/gate", "2/work", "end"),
-                toy.bench.places(Toy.trial(session)).stream().map(BenchPlace::key).toList());
+                toy.bench.places(Toy.trial(session), toy.clock.now).stream().map(BenchPlace::key).toList());
         BenchScreen screen = toy.view(session);
         assertEquals("Weigh A", screen.title());
         assertEquals("Add 20 g of A.", screen.sentence());

@@ -46,7 +46,7 @@ public final class Bench {
 
     /** A screen by the key of its place, to look back or ahead; the one to do now for null and for a key that is no longer there. */
     public BenchScreen view(Trial trial, Instant now, String key) {
-        List<BenchPlace> all = places.of(trial);
+        List<BenchPlace> all = places.of(trial, now);
         BenchPlace place = all.stream().filter(p -> p.key().equals(key)).findFirst()
                 .orElseGet(() -> all.stream().filter(p -> p.standing() == Standing.HERE).findFirst().orElseThrow());
         Step step = place.part() == Part.END ? null : trial.getSteps().get(place.step());
@@ -55,12 +55,12 @@ public final class Bench {
         BenchClock clock = BenchClock.of(trial, now);
         return new BenchScreen(code(trial), cup(trial), place, all, trial.getSteps().size(), step == null ? null : step.getState(), title(place, step),
                 sentence(trial, place, step, gate, targets), figures(place, step, targets, now), offers.of(trial, place, gate, targets, now), clock,
-                marks.of(trial, now), gate, cautions(step, trial), next(all, place, trial), notices(trial, all, clock));
+                marks.of(trial, now), gate, cautions(step, trial, now), next(all, place, trial), notices(trial, all, clock));
     }
 
     /** All screens of a trial. */
-    public List<BenchPlace> places(Trial trial) {
-        return places.of(trial);
+    public List<BenchPlace> places(Trial trial, Instant now) {
+        return places.of(trial, now);
     }
 
     /** The marks on a trial's clock, for a view that redraws nothing else every second. */
@@ -79,7 +79,7 @@ public final class Bench {
         for (Trial trial : project.getTrials()) {
             if (trial.getState() == TrialState.MAKING) {
                 BenchMark due = marks.of(trial, now).stream().filter(m -> m.state() != BenchMark.State.DONE).findFirst().orElse(null);
-                String doing = places.of(trial).stream().filter(p -> p.standing() == Standing.HERE).map(BenchPlace::title).findFirst().orElse("");
+                String doing = places.of(trial, now).stream().filter(p -> p.standing() == Standing.HERE).map(BenchPlace::title).findFirst().orElse("");
                 cups.add(new BenchCup(trial, cup(trial), BenchClock.of(trial, now), doing, due));
             }
         }
@@ -156,10 +156,10 @@ public final class Bench {
         };
     }
 
-    private List<BenchCaution> cautions(Step step, Trial trial) {
+    private List<BenchCaution> cautions(Step step, Trial trial, Instant now) {
         return step == null ? List.of()
                 : registries.prompts(step, trial).stream().map(p -> new BenchCaution(p.id(), p.hazard().text(), p.controls().text(), p.source().display(),
-                        p.needsSheet(), Places.acknowledged(step, p))).toList();
+                        p.needsSheet(), Places.acknowledged(step, p, now))).toList();
     }
 
     private static String next(List<BenchPlace> all, BenchPlace place, Trial trial) {

@@ -96,7 +96,8 @@ public final class BenchTaps {
             case "skip" -> skip(edit, step, value);
             case "contact" -> contact(edit, trial, edit.now());
             case "contactAgo" -> contactAgo(edit, trial, (Double) read(tap.field(), value));
-            case "weigh" -> weigh(edit, step.getUses().get(screen.place().use()), null, null, (Double) read(tap.field(), value), false, null);
+            case "weigh" -> weigh(edit, step.getUses().get(screen.place().use()), null, null, (Double) read(tap.field(), value),
+                    mends(bench, trial, step, screen.place().use()), null);
             case "correct" -> weigh(edit, step.getUses().get(Integer.parseInt(key[1])), null, null, (Double) read(tap.field(), value), true, null);
             case "field" -> field(edit, step, key[1], value, null);
             case "asPlanned", "asTimed" -> field(edit, step, key[1], screen.tap("field/" + key[1]).orElseThrow().offered(),
@@ -112,6 +113,11 @@ public final class BenchTaps {
             case "made" -> Trials.status(edit, trial, TrialState.MADE, null);
             default -> throw new IllegalStateException("No such tap: " + tap.key());
         }
+    }
+
+    /** True when the mixture is complete and asks for more of this material. */
+    private static boolean mends(Bench bench, Trial trial, Step step, int use) {
+        return Targets.of(step, trial, bench.registries()).addition(use).isPresent();
     }
 
     private static Step step(Trial trial, BenchPlace place) {
@@ -257,7 +263,7 @@ public final class BenchTaps {
         if (!typed && sheet != null && !sheet.isBlank()) {
             throw refused(Say.REFUSED_SHEET, sheet.strip());
         }
-        List<HazardPrompt> open = bench.registries().prompts(step, trial).stream().filter(p -> !Places.acknowledged(step, p)).toList();
+        List<HazardPrompt> open = bench.registries().prompts(step, trial).stream().filter(p -> !Places.acknowledged(step, p, edit.now())).toList();
         List<Lot> lots = Acknowledgements.lots(step);
         for (HazardPrompt prompt : open) {
             for (Lot lot : lots.isEmpty() ? Collections.<Lot>singletonList(null) : lots) {

@@ -68,7 +68,7 @@ final class Gates {
         asked(step, trial, now, When.BEFORE, asked);
         kind(step).filter(k -> k.fillsMould() || k.needsWorkingTime(step, trial).isPresent())
                 .ifPresent(k -> asked.add(new Asked(null, timeLeft(trial, k.needsWorkingTime(step, trial), now))));
-        asked.add(new Asked(step, cautions(step, trial)));
+        asked.add(new Asked(step, cautions(step, trial, now)));
         asked.add(new Asked(null, stops(trial, now)));
         return new BenchGate(asked, trial.getDecisions().stream().filter(d -> d.getStep() == step).reduce((a, b) -> b).orElse((Decision) null));
     }
@@ -96,8 +96,8 @@ final class Gates {
         return GatePoint.before("time", title, state, sentence, RESERVE_SOURCE);
     }
 
-    private GatePoint cautions(Step step, Trial trial) {
-        List<HazardPrompt> open = registries.prompts(step, trial).stream().filter(p -> !Places.acknowledged(step, p)).toList();
+    private GatePoint cautions(Step step, Trial trial, Instant now) {
+        List<HazardPrompt> open = registries.prompts(step, trial).stream().filter(p -> !Places.acknowledged(step, p, now)).toList();
         return GatePoint.before("cautions", Say.GATE_CAUTIONS.text(), open.isEmpty() ? State.MET : State.OPEN,
                 open.isEmpty() ? Say.GATE_CAUTIONS_READ.with() : Say.GATE_CAUTIONS_OPEN.with(open.size(), open.getFirst().hazard().text()), Source.commonPractice());
     }

@@ -49,7 +49,7 @@ final class Offers {
         boolean over = trial.getState() == TrialState.FAILED || trial.getState() == TrialState.DISCARDED;
         if (!over) {
             switch (place.part()) {
-                case CAUTIONS -> cautions(trial.getSteps().get(place.step()), trial, taps);
+                case CAUTIONS -> cautions(trial.getSteps().get(place.step()), trial, now, taps);
                 case GATE -> gate(gate, taps);
                 case USE -> use(trial.getSteps().get(place.step()), place.use(), taps);
                 case WORK -> work(trial.getSteps().get(place.step()), trial, gate, targets, now, taps);
@@ -63,8 +63,8 @@ final class Offers {
         return taps;
     }
 
-    private void cautions(Step step, Trial trial, List<BenchTap> taps) {
-        List<HazardPrompt> open = registries.prompts(step, trial).stream().filter(p -> !Places.acknowledged(step, p)).toList();
+    private void cautions(Step step, Trial trial, Instant now, List<BenchTap> taps) {
+        List<HazardPrompt> open = registries.prompts(step, trial).stream().filter(p -> !Places.acknowledged(step, p, now)).toList();
         if (!open.isEmpty()) {
             boolean sheet = open.stream().anyMatch(HazardPrompt::needsSheet) && !sheetsKnown(step);
             taps.add(BenchTap.of("ack", Say.TAP_ACK.text(), sheet ? Kind.SHEET : Kind.TOUCH, Rank.MAIN, List.of()));

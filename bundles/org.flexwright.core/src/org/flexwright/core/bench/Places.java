@@ -1,5 +1,6 @@
 package org.flexwright.core.bench;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -12,6 +13,7 @@ import org.flexwright.model.Lot;
 import org.flexwright.model.MaterialUse;
 import org.flexwright.model.PartRole;
 import org.flexwright.model.Project;
+import org.flexwright.model.Session;
 import org.flexwright.model.Step;
 import org.flexwright.model.StepState;
 import org.flexwright.model.Trial;
@@ -29,10 +31,10 @@ final class Places {
         this.gates = gates;
     }
 
-    List<BenchPlace> of(Trial trial) {
+    List<BenchPlace> of(Trial trial, Instant now) {
         List<BenchPlace> places = new ArrayList<>();
         for (int i = 0; i < trial.getSteps().size(); i++) {
-            step(trial, i, places);
+            step(trial, i, now, places);
         }
         places.add(new BenchPlace("end", "", trial.getSteps().size(), Part.END, -1, Say.END_TITLE.text(), Standing.AHEAD));
         int step = stepNow(trial);
@@ -67,12 +69,12 @@ final class Places {
         return steps.size();
     }
 
-    private void step(Trial trial, int index, List<BenchPlace> places) {
+    private void step(Trial trial, int index, Instant now, List<BenchPlace> places) {
         Step step = trial.getSteps().get(index);
         boolean over = over(step);
         List<HazardPrompt> prompts = registries.prompts(step, trial);
         if (!prompts.isEmpty()) {
-            boolean read = prompts.stream().allMatch(p -> acknowledged(step, p));
+            boolean read = prompts.stream().allMatch(p -> acknowledged(step, p, now));
             places.add(place(index, step, Part.CAUTIONS, -1, Say.CAUTIONS_TITLE.text(), over || read || step.getState() == StepState.RUNNING));
         }
         if (gates.has(step, trial)) {
@@ -121,13 +123,14 @@ final class Places {
         return step.getTitle() == null || step.getTitle().isBlank() ? step.getKind() : step.getTitle();
     }
 
-    /** True when a prompt was acknowledged in the step's session for every lot in it. */
-    static boolean acknowledged(Step step, HazardPrompt prompt) {
+    /** True when a prompt was acknowledged for every lot in the step, in its session or the one it would belong to if it began now. */
+    static boolean acknowledged(Step step, HazardPrompt prompt, Instant now) {
         if (!(step.eContainer() instanceof Trial trial) || !(trial.eContainer() instanceof Project project)) {
             return false;
         }
+        Session session = BenchRooms.session(trial, step, now);
         List<Lot> lots = Acknowledgements.lots(step);
-        return lots.isEmpty() ? Acknowledgements.given(project, prompt.id(), step.getSession(), null)
-                : lots.stream().allMatch(lot -> Acknowledgements.given(project, prompt.id(), step.getSession(), lot));
+        return lots.isEmpty() ? Acknowledgements.given(project, prompt.id(), session, null)
+                : lots.stream().allMatch(lot -> Acknowledgements.given(project, prompt.id(), session, lot));
     }
 }

@@ -8,12 +8,13 @@ import org.flexwright.core.process.Mixtures;
 import org.flexwright.core.process.StepAdvice;
 import org.flexwright.core.registry.Registries;
 import org.flexwright.model.MaterialUse;
+import org.flexwright.model.PartRole;
 import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
 
 /**
- * What each material of a step should come to now. A step kind says so in its advice: {@code targetA, targetB}, for all others
- * {@code target} and the place in the step from 1; what mends the mixture is {@code addA, addB}. Without such advice the plan counts.
+ * What each material of a step should come to now. A step kind says so in its advice: {@code targetA, targetB} for the first of each, for
+ * all others {@code target} and the place in the step from 1; what mends the mixture is named likewise, {@code addA, addB, add3}. Without such advice the plan counts.
  */
 final class Targets {
     private static final String GRAM = "g";
@@ -40,12 +41,11 @@ final class Targets {
         return named("add", use);
     }
 
+    /** A or B for the first material that is that component, else the place in the step. */
     private Optional<StepAdvice> named(String word, int use) {
-        String name = word + switch (uses.get(use).getRole()) {
-            case COMPONENT_A -> "A";
-            case COMPONENT_B -> "B";
-            default -> String.valueOf(use + 1);
-        };
+        PartRole role = uses.get(use).getRole();
+        boolean first = uses.stream().filter(u -> u.getRole() == role).findFirst().orElseThrow() == uses.get(use);
+        String name = word + (first && role == PartRole.COMPONENT_A ? "A" : first && role == PartRole.COMPONENT_B ? "B" : String.valueOf(use + 1));
         return advice.stream().filter(a -> a.name().equals(name) && a.unit().equals(GRAM)).findFirst();
     }
 
@@ -59,13 +59,9 @@ final class Targets {
         return advice;
     }
 
-    /** Grams a material should come to now; null when neither advice nor plan says. Two uses of one role share its target as planned. */
+    /** Grams a material should come to now; null when neither advice nor plan says. */
     Double grams(int use) {
-        return target(use).filter(a -> alone(use)).map(a -> a.value().likely()).orElse(uses.get(use).getPlanned());
-    }
-
-    private boolean alone(int use) {
-        return uses.stream().filter(u -> u.getRole() == uses.get(use).getRole()).count() == 1 || target(use).filter(a -> a.name().endsWith(String.valueOf(use + 1))).isPresent();
+        return target(use).map(a -> a.value().likely()).orElse(uses.get(use).getPlanned());
     }
 
     /** Grams in the cup; 0 when nothing was weighed. */
