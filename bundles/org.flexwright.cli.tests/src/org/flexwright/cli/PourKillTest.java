@@ -43,7 +43,7 @@ import com.google.gson.JsonObject;
  * shows the time since contact by the wall. {@code releng/acceptance/kill-pour} asks for 200 kills by the environment.
  */
 class PourKillTest {
-    private static final int FEW = 12;
+    private static final int FEW = 8;
     private static final long CLOCK_MS = 1000;
 
     @TempDir
@@ -51,6 +51,7 @@ class PourKillTest {
     private final Pour pour = new Pour(Clock.systemUTC());
     private List<String> traces;
     private Path folder;
+    private Path shown;
     private long contact;
 
     @Test
@@ -60,6 +61,7 @@ class PourKillTest {
         long seed = wanted == null ? 41 : System.nanoTime();
         Random random = new Random(seed);
         traces = PourTarget.traces(temp.resolve("traces.flexwright"));
+        shown = Files.writeString(temp.resolve("traces"), String.join(PourTarget.APART, traces));
         folder = temp.resolve("Pour.flexwright");
         pour.create(folder).close();
         int taps = 0;
@@ -70,7 +72,7 @@ class PourKillTest {
         int before = 0;
         int atGate = 0;
         for (int kill = 1; kill <= kills; kill++) {
-            List<String[]> said = killed(random, kill);
+            List<String[]> said = killed(random);
             int last = said.isEmpty() ? before : Integer.parseInt(said.getLast()[2]);
             code = said.isEmpty() ? code : said.getLast()[1];
             taps += said.size();
@@ -112,11 +114,11 @@ class PourKillTest {
     }
 
     /** Runs the program, kills it at a random moment and gives what it said, in words. */
-    private List<String[]> killed(Random random, int kill) throws IOException, InterruptedException {
+    private List<String[]> killed(Random random) throws IOException, InterruptedException {
         Path errors = Files.createTempFile(temp, "errors", ".txt");
         Path words = Files.createTempFile(temp, "words", ".txt");
         Process program = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC",
-                "-Xshare:auto", "-cp", classPath(), PourTarget.class.getName(), folder.toString(), temp.resolve("traces" + kill + ".flexwright").toString())
+                "-Xshare:auto", "-cp", classPath(), PourTarget.class.getName(), folder.toString(), shown.toString())
                 .redirectError(errors.toFile()).redirectOutput(words.toFile()).start();
         try {
             int wanted = random.nextInt(12);

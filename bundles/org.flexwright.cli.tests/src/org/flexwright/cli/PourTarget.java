@@ -1,6 +1,7 @@
 package org.flexwright.cli;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -11,19 +12,20 @@ import org.flexwright.model.Trial;
 
 /** A program of its own that pours by taps, one trial after the other, until it is killed, and says after each tap that it is made. */
 public final class PourTarget {
+    static final String APART = "\0";
     private static final int SAVE_EVERY = 9;
 
     private PourTarget() {
     }
 
-    /** Arguments: the project's folder, and a folder that is not there yet, in which it pours once to see what each tap leaves. */
+    /** Arguments: the project's folder, and a file with what a trial shows after each tap, divided by {@link #APART}. */
     public static void main(String[] args) throws IOException {
         Pour pour = new Pour(Clock.systemUTC());
         ProjectSession session = pour.store().open(Path.of(args[0]));
         if (session.readOnly()) {
             throw new IllegalStateException(session.readOnlyReason());
         }
-        List<String> traces = traces(Path.of(args[1]));
+        List<String> traces = List.of(Files.readString(Path.of(args[1])).split(APART));
         for (int made = 0;; made++) {
             Trial trial = Pour.last(session.project());
             int at = at(traces, trial);
