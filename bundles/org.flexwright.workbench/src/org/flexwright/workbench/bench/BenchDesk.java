@@ -85,7 +85,7 @@ final class BenchDesk {
         look.dress(answers, Ink.INK, Ink.PAPER, Size.TEXT);
         answers.setLayout(new StackLayout());
         pad = new NumberPad(answers, look, this::typed);
-        side = new SidePanel(answers, look, this::ask, this::give, () -> choose("What happened?", "", rest(), ""));
+        side = new SidePanel(answers, look, this::ask, this::give, () -> choose("What happened?", "", rest()));
         tools = new ToolColumn(pane.tools(), look);
         undo = tools.add("Undo", "Undo", this::undo);
         tools.add("Note", "Keep a note; words can follow", () -> at("note", tap -> keep(tap, "Note kept; words can follow.")));
@@ -161,7 +161,10 @@ final class BenchDesk {
         if (first) {
             blocks.add(said);
         }
-        if (asked != null && asked.rank() != BenchTap.Rank.MAIN) {
+        if (asked != null && asked.kind() == BenchTap.Kind.SHEET) {
+            blocks.add(Block.strong("Which data sheet was read?", Ink.INK));
+            blocks.add(Block.text("Type year, month and day of the sheet, then its revision: 2026 01 15 4."));
+        } else if (asked != null && asked.rank() != BenchTap.Rank.MAIN) {
             blocks.add(Block.strong(asked.label(), Ink.INK));
             if (asked.field() != null && asked.field().help() != null) {
                 blocks.add(Block.text(asked.field().help()));
@@ -200,6 +203,7 @@ final class BenchDesk {
         boolean waiting = now.state() == BenchClock.State.WAITING;
         pane.waiting(waiting);
         pane.clock().show(waiting ? "\u2013:\u2013\u2013" : now.text(), now.state() == BenchClock.State.RUNNING ? Ink.INK : Ink.QUIET);
+        pane.clockChanged();
         var foremost = Telling.foremost(marks);
         if (now.state() == BenchClock.State.RUNNING && foremost.isPresent()) {
             pane.alert().show(Telling.line(foremost.get()), Telling.ink(foremost.get().state()));
@@ -226,7 +230,7 @@ final class BenchDesk {
     /** What can be answered now; what happened in a step is asked once it has begun. */
     private List<BenchTap> answerable() {
         boolean ahead = screen.place().part() == BenchPlace.Part.WORK && screen.state() == StepState.PLANNED;
-        return ahead ? List.of() : beside().stream().filter(BenchDesk::answers).toList();
+        return ahead || screen.place().part() == BenchPlace.Part.GATE ? List.of() : beside().stream().filter(BenchDesk::answers).toList();
     }
 
     /** Deeds beside the main one; what was as planned is said where its number or choice is asked for. */
@@ -247,6 +251,9 @@ final class BenchDesk {
         List<Choice> sides = new ArrayList<>();
         deeds().forEach(t -> sides.add(choice(t)));
         if (screen.place().part() == BenchPlace.Part.GATE) {
+            if (!rest().isEmpty()) {
+                sides.add(0, new Choice("Answer", () -> choose("What is so?", "", rest())));
+            }
             screen.tap("dump").ifPresent(t -> sides.add(new Choice(t.label(), Weight.STOP, () -> ask(t))));
         }
         BenchTap main = main();
@@ -254,11 +261,11 @@ final class BenchDesk {
             foot.show("Read on, " + story.page() + " of " + story.count(), true, story::turn, sides, () -> { });
         } else if (work.elsewhere()) {
             sides.addAll(0, main == null ? List.of() : List.of(choice(main)));
-            foot.show("\u25b8 To what is to do now", true, this::back, sides, () -> choose(screen.title(), "", sides, ""));
+            foot.show("\u25b8 To what is to do now", true, this::back, sides, () -> choose(screen.title(), "", sides));
         } else if (main == null) {
-            foot.show("", false, () -> { }, sides, () -> choose(screen.title(), "", sides, ""));
+            foot.show("", false, () -> { }, sides, () -> choose(screen.title(), "", sides));
         } else {
-            foot.show(main.label(), true, () -> ask(main), sides, () -> choose(screen.title(), "", sides, ""));
+            foot.show(main.label(), true, () -> ask(main), sides, () -> choose(screen.title(), "", sides));
         }
     }
 
@@ -279,11 +286,11 @@ final class BenchDesk {
         boolean typed = !pad.typed().isEmpty();
         String live = typed || !isMass(asked) ? "" : balance.steady();
         String label = typed ? asked.label() + ": " + shown() : live.isEmpty() ? asked.label() : "Take " + live;
-        foot.show(label, typed || !live.isEmpty(), typed ? this::take : () -> take(live), sides, () -> choose(asked.label(), "", sides, ""));
+        foot.show(label, typed || !live.isEmpty(), typed ? this::take : () -> take(live), sides, () -> choose(asked.label(), "", sides));
     }
 
     private String shown() {
-        String text = pad.typed().text();
+        String text = asked.kind() == BenchTap.Kind.SHEET ? SheetText.of(pad.typed().text()) : pad.typed().text();
         boolean unit = text.chars().anyMatch(Character::isLetter);
         return unit || unit(asked).isEmpty() ? text : text + " " + unit(asked);
     }
@@ -293,7 +300,7 @@ final class BenchDesk {
     }
 
     private List<Choice> rest() {
-        return answerable().stream().map(this::choice).toList();
+        return beside().stream().filter(BenchDesk::answers).map(this::choice).toList();
     }
 
     private static boolean isMass(BenchTap tap) {
@@ -311,24 +318,28 @@ final class BenchDesk {
             case TOUCH -> give(tap, "");
             case NUMBER -> {
                 closeChoices();
+                story.rewind();
+                said = null;
                 asked = tap;
                 askPad();
                 refresh();
             }
             case SHEET -> {
                 closeChoices();
+                story.rewind();
+                said = null;
                 asked = tap;
-                pad.ask("Date and revision of the data sheet", "year month day revision");
+                pad.ask("Date and revision of the data sheet", "");
                 refresh();
             }
-            case CHOICE -> choose(tap.label(), help(tap), choicesOf(tap), "");
-            case REASON -> choose(tap.label() + ": why?", "", tap.choices().stream().map(c -> new Choice(c.label(), () -> give(tap, c.value()))).toList(),
-                    "Reason in own words");
-            case WORDS -> choose(tap.label(), help(tap), List.of(), tap.label());
+            case CHOICE -> choose(tap.label(), help(tap), choicesOf(tap));
+            case REASON -> {
+                List<Choice> reasons = new ArrayList<>(choicesOf(tap));
+                reasons.add(new Choice("Own words, by keyboard", () -> write(tap, tap.label() + ": why?")));
+                choose(tap.label() + ": why?", "", reasons);
+            }
+            case WORDS -> write(tap, tap.label());
             case PHOTO -> picture();
-        }
-        if (tap.kind() == BenchTap.Kind.REASON || tap.kind() == BenchTap.Kind.WORDS) {
-            own(tap);
         }
     }
 
@@ -343,30 +354,31 @@ final class BenchDesk {
         return tap.field() == null || tap.field().help() == null ? "" : tap.field().help();
     }
 
-    private void own(BenchTap tap) {
-        Runnable show = () -> foot.show(choices.written().isEmpty() ? "Own words: type them" : "Keep these words", !choices.written().isEmpty(),
-                () -> give(tap, choices.written()), List.of(new Choice("Back", this::back)), () -> { });
-        choosing = show;
-        choices.field().addListener(SWT.Modify, event -> show.run());
+    private void write(BenchTap tap, String title) {
+        choose(title, help(tap), List.of());
+        choices.write(title, help(tap));
+        choosing = () -> foot.show("Keep these words", !choices.written().isEmpty(), () -> give(tap, choices.written()), List.of(new Choice("Back", this::back)),
+                () -> { });
+        choices.field().addListener(SWT.Modify, event -> choosing.run());
         choices.field().addListener(SWT.DefaultSelection, event -> {
             if (!choices.written().isEmpty()) {
                 give(tap, choices.written());
             }
         });
-        show.run();
+        choosing.run();
     }
 
     private void askPad() {
         pad.ask(asked.label(), unit(asked));
     }
 
-    private void choose(String title, String words, List<Choice> given, String typed) {
+    private void choose(String title, String words, List<Choice> given) {
         choosing = () -> foot.show("Back", true, this::back, List.of(), () -> { });
         asked = null;
         pane.padShown(false);
         top(stack, choices);
         stack.layout(true, true);
-        choices.show(title, words, given, typed);
+        choices.show(title, words, given);
         choosing.run();
     }
 
@@ -454,7 +466,7 @@ final class BenchDesk {
                 .forEach(t -> all.add(choice(t)));
         all.add(new Choice(settings.sound() ? "\u266a Sound is on: turn off" : "\u266a Sound is off: turn on", this::turnSound));
         all.add(new Choice("Balance: " + balance.name(), this::chooseBalance));
-        choose("More", "", all, "");
+        choose("More", "", all);
     }
 
     private void turnSound() {
@@ -503,7 +515,7 @@ final class BenchDesk {
     }
 
     private void chooseBalance() {
-        choose("Which balance?", "Its readings appear in the number field; nothing is taken before you touch.", balance.offered(this::back), "");
+        choose("Which balance?", "Its readings appear in the number field; nothing is taken before you touch.", balance.offered(this::back));
     }
 
     // --- keyboard

@@ -18,7 +18,7 @@ final class BenchPane {
 
     private static final int PAD_WIDTH = 252;
     private static final int TOOLS_WIDTH = 136;
-    private static final int CLOCK_WIDTH = 262;
+    private static final int CLOCK_WIDTH = 224;
 
     private final BenchLook look;
     private final Composite root;
@@ -99,6 +99,13 @@ final class BenchPane {
         }
     }
 
+    /** Makes room for a clock that has become longer. */
+    void clockChanged() {
+        if (clock.computeSize(SWT.DEFAULT, SWT.DEFAULT).x > clock.getSize().x) {
+            root.layout(true, true);
+        }
+    }
+
     /** Shows the number pad, or gives its room to the story. */
     void padShown(boolean shown) {
         if (padPlace.getVisible() != shown) {
@@ -126,7 +133,7 @@ final class BenchPane {
             y += strip + look.px(2);
             int bar = marks.computeSize(SWT.DEFAULT, SWT.DEFAULT).y;
             int row = Math.max(look.line(Size.FIGURE), look.line(Size.STRONG) + bar);
-            int clockWidth = look.px(CLOCK_WIDTH);
+            int clockWidth = Math.max(look.px(CLOCK_WIDTH), clock.computeSize(SWT.DEFAULT, SWT.DEFAULT).x + look.px(16));
             clock.setBounds(edge, y + (row - look.line(Size.FIGURE)) / 2, clockWidth, look.line(Size.FIGURE));
             alert.setBounds(edge + clockWidth, y, width - clockWidth, marks.getVisible() ? look.line(Size.STRONG) : row);
             marks.setBounds(edge + clockWidth, y + row - bar, width - clockWidth, bar);

@@ -4,16 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.layout.GridData;
-import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Text;
 import org.flexwright.workbench.bench.BenchLook.Size;
-import org.flexwright.workbench.kit.Grid;
 import org.flexwright.workbench.kit.Kit;
 import org.flexwright.workbench.kit.Palette.Ink;
 
-/** Several things to choose from by one touch, in the place of the screen's story; the clock stays in sight above. */
+/** Several things to choose from by one touch, or a field for own words, in the place of the screen's story; the clock stays in sight above. */
 final class Choices extends Composite {
 
     /**
@@ -29,10 +27,12 @@ final class Choices extends Composite {
         }
     }
 
+    private static final int MOST_COLUMNS = 3;
+    private static final String MORE = "\u25b8\u00a0more";
+
     private final BenchLook look;
     private final Words head;
     private final Words help;
-    private final Composite grid;
     private final List<Tap> taps = new ArrayList<>();
     private Text own;
     private int first;
@@ -42,18 +42,10 @@ final class Choices extends Composite {
         super(parent, SWT.NONE);
         this.look = look;
         look.dress(this, Ink.INK, Ink.PAPER, Size.TEXT);
-        GridLayout layout = new GridLayout(1, false);
-        layout.marginWidth = 0;
-        layout.marginHeight = 0;
-        setLayout(layout);
         head = new Words(this, look, "Choose", Size.TITLE, Ink.PAPER);
-        head.setLayoutData(Grid.wide());
         help = new Words(this, look, "Help", Size.TEXT, Ink.PAPER);
-        help.setLayoutData(Grid.wide());
-        grid = new Composite(this, SWT.NONE);
-        look.dress(grid, Ink.INK, Ink.PAPER, Size.TEXT);
-        grid.setLayoutData(Grid.fill());
         Kit.name(this, "Choices");
+        addListener(SWT.Resize, event -> place());
     }
 
     /**
@@ -62,32 +54,30 @@ final class Choices extends Composite {
      * @param title what is chosen
      * @param words one sentence; empty for none
      * @param given what there is
-     * @param typed name of a field for own words; empty for none
      */
-    void show(String title, String words, List<Choice> given, String typed) {
-        head.show(title, Ink.INK);
-        help.show(words, Ink.QUIET);
-        ((GridData) help.getLayoutData()).exclude = words.isEmpty();
-        help.setVisible(!words.isEmpty());
-        all = List.copyOf(given);
-        first = 0;
-        makeOwn(typed);
-        fill();
+    void show(String title, String words, List<Choice> given) {
+        begin(title, words, given);
+        place();
     }
 
-    private void makeOwn(String name) {
+    /** Shows a field for own words. */
+    void write(String title, String words) {
+        begin(title, words, List.of());
+        own = new Text(this, SWT.BORDER | SWT.SINGLE);
+        look.dress(own, Ink.INK, Ink.FIELD, Size.TEXT);
+        Kit.name(own, title);
+        place();
+        own.setFocus();
+    }
+
+    private void begin(String title, String words, List<Choice> given) {
+        head.show(title, Ink.INK);
+        help.show(words, Ink.QUIET);
+        all = List.copyOf(given);
+        first = 0;
         if (own != null) {
             own.dispose();
             own = null;
-        }
-        if (!name.isEmpty()) {
-            own = new Text(this, SWT.BORDER | SWT.SINGLE);
-            look.dress(own, Ink.INK, Ink.FIELD, Size.TEXT);
-            own.setMessage("own words, by keyboard");
-            Kit.name(own, name);
-            GridData data = Grid.wide();
-            data.heightHint = Math.max(look.target() - look.px(12), look.line(Size.TEXT));
-            own.setLayoutData(data);
         }
     }
 
@@ -101,48 +91,70 @@ final class Choices extends Composite {
         return own;
     }
 
-    private int columns() {
-        int widest = all.stream().mapToInt(c -> c.words.length()).max().orElse(1);
-        int width = getSize().x == 0 ? getParent().getClientArea().width : getSize().x;
-        int wanted = widest * look.px(16) + look.px(40);
-        return Math.clamp(width / Math.max(1, wanted), 1, 3);
-    }
-
-    private void fill() {
+    private void place() {
         taps.forEach(Tap::dispose);
         taps.clear();
-        int columns = columns();
-        GridLayout layout = new GridLayout(columns, true);
-        layout.marginWidth = 0;
-        layout.marginHeight = 0;
-        layout.horizontalSpacing = look.gap();
-        layout.verticalSpacing = look.gap();
-        grid.setLayout(layout);
-        int room = rows() * columns;
-        List<Choice> shown = all.size() <= room ? all : all.subList(first, Math.min(all.size(), first + room - 1));
-        shown.forEach(choice -> add(choice.words, choice.weight, choice.action));
-        if (all.size() > room) {
-            int next = first + room - 1 < all.size() ? first + room - 1 : 0;
-            add("\u25b8 more", Tap.Weight.PLAIN, () -> getDisplay().asyncExec(() -> {
-                if (!isDisposed()) {
-                    first = next;
-                    fill();
-                }
-            }));
+        Point size = getSize();
+        if (size.x == 0) {
+            return;
         }
-        layout(true, true);
+        int y = head.computeSize(size.x, SWT.DEFAULT).y;
+        head.setBounds(0, 0, size.x, y);
+        y += look.px(4);
+        int helped = help.words().isEmpty() ? 0 : help.computeSize(size.x, SWT.DEFAULT).y;
+        help.setBounds(0, y, size.x, helped);
+        y += helped == 0 ? 0 : helped + look.px(6);
+        if (own != null) {
+            own.setBounds(0, y, size.x, Math.max(look.target(), own.computeSize(SWT.DEFAULT, SWT.DEFAULT).y));
+        }
+        fill(y, size.x, size.y - y);
     }
 
-    private int rows() {
-        int used = look.line(Size.TITLE) + (help.words().isEmpty() ? 0 : help.computeSize(Math.max(1, getSize().x), SWT.DEFAULT, true).y + look.gap())
-                + (own == null ? 0 : look.target() + look.gap()) + look.gap();
-        int height = getSize().y == 0 ? look.px(310) : getSize().y;
-        return Math.max(1, (height - used + look.gap()) / (Math.max(look.target(), 2 * look.line(Size.STRONG) + look.px(12)) + look.gap()));
+    /** As many columns as show the most of them, each wide and high enough for its words. */
+    private void fill(int top, int width, int room) {
+        int columns = 1;
+        int rows = 1;
+        for (int n = 1; n <= MOST_COLUMNS; n++) {
+            int cell = (width - (n - 1) * look.gap()) / n;
+            int high = all.stream().mapToInt(c -> height(c.words, cell)).max().orElse(look.target());
+            boolean wide = all.stream().allMatch(c -> head.fits(c.words, Size.STRONG, cell - 2 * look.px(10), Integer.MAX_VALUE));
+            int fit = Math.max(1, (room + look.gap()) / (high + look.gap()));
+            if (wide && Math.min(all.size(), n * fit) > Math.min(all.size(), columns * rows)) {
+                columns = n;
+                rows = fit;
+            }
+        }
+        int capacity = columns * rows;
+        boolean paged = all.size() > capacity;
+        List<Choice> shown = paged ? all.subList(first, Math.min(all.size(), first + Math.max(1, capacity - 1))) : all;
+        int used = Math.max(1, (shown.size() + (paged ? 1 : 0) + columns - 1) / columns);
+        int cell = (width - (columns - 1) * look.gap()) / columns;
+        int high = Math.min((room - (used - 1) * look.gap()) / used, look.px(110));
+        for (int i = 0; i < shown.size(); i++) {
+            add(shown.get(i), i, columns, top, cell, high);
+        }
+        if (paged) {
+            int next = first + shown.size() < all.size() ? first + shown.size() : 0;
+            add(new Choice(MORE, () -> later(next)), shown.size(), columns, top, cell, high);
+        }
     }
 
-    private void add(String words, Tap.Weight weight, Runnable action) {
-        Tap tap = new Tap(grid, look, weight, words, action);
-        tap.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+    private int height(String words, int cell) {
+        return Math.max(look.target(), head.extent(words, Size.STRONG, cell - 2 * look.px(10)).y + look.px(10));
+    }
+
+    private void later(int next) {
+        first = next;
+        getDisplay().asyncExec(() -> {
+            if (!isDisposed()) {
+                place();
+            }
+        });
+    }
+
+    private void add(Choice choice, int at, int columns, int top, int width, int height) {
+        Tap tap = new Tap(this, look, choice.weight, choice.words, choice.action);
+        tap.setBounds(at % columns * (width + look.gap()), top + at / columns * (height + look.gap()), width, height);
         taps.add(tap);
     }
 }

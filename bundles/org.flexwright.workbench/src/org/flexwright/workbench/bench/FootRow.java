@@ -17,6 +17,8 @@ final class FootRow extends Composite {
     /** This part of the width belongs to the main tap. */
     private static final double MAIN_SHARE = 0.5;
 
+    private static final String MORE = "\u25b8\u00a0more";
+
     private final BenchLook look;
     private final Tap main;
     private final List<Tap> sides = new ArrayList<>();
@@ -73,11 +75,12 @@ final class FootRow extends Composite {
         sides.clear();
         int room = (int) (size.x * (1 - MAIN_SHARE));
         List<Integer> widths = new ArrayList<>();
+        boolean all = offered.stream().mapToInt(c -> width(c.words()) + look.gap()).sum() <= room;
         int count = 0;
         int used = 0;
         for (int i = 0; i < offered.size(); i++) {
             int width = width(offered.get(i).words());
-            int reserve = i + 1 < offered.size() ? width("\u25b8 more") + look.gap() : 0;
+            int reserve = !all && i + 1 < offered.size() ? width(MORE) + look.gap() : 0;
             if (used + width + look.gap() + reserve > room) {
                 break;
             }
@@ -94,8 +97,8 @@ final class FootRow extends Composite {
             x += widths.get(i) + look.gap();
         }
         if (count < offered.size()) {
-            Tap tap = new Tap(this, look, Tap.Weight.PLAIN, "\u25b8 more", () -> more.run());
-            int width = width("\u25b8 more");
+            Tap tap = new Tap(this, look, Tap.Weight.PLAIN, MORE, () -> more.run());
+            int width = width(MORE);
             tap.setBounds(x, 0, width, size.y);
             sides.add(tap);
         }

@@ -70,7 +70,7 @@ final class SidePanel extends Composite {
             int reserve = i + 1 < offered.size() ? look.target() + look.gap() : 0;
             int height = height(offered.get(i), size.x);
             if (y + height + reserve > size.y) {
-                add(new Tap(this, look, Tap.Weight.PLAIN, "\u25b8 more", more::run), 0, y, size.x, look.target());
+                add(new Tap(this, look, Tap.Weight.PLAIN, "\u25b8\u00a0more", more::run), 0, y, size.x, look.target());
                 return;
             }
             put(offered.get(i), i, y, size.x, height);

@@ -46,21 +46,22 @@ final class Telling {
         if (done != null) {
             blocks.add(done);
         }
+        boolean cautions = screen.place().part() == BenchPlace.Part.CAUTIONS;
+        if (cautions) {
+            cautions(screen.cautions(), blocks);
+        }
         if (screen.place().part() != BenchPlace.Part.GATE || screen.gate() == null) {
-            blocks.add(Block.text(screen.sentence()));
+            blocks.add(cautions ? Block.quiet(screen.sentence()) : Block.text(screen.sentence()));
         }
         if (screen.place().part() == BenchPlace.Part.GATE && screen.gate() != null) {
             gate(screen.gate(), blocks);
         }
         main.stream().skip(1).filter(f -> f.severity() == null).forEach(f -> blocks.add(small(f)));
         screen.figures().stream().filter(f -> !f.main()).forEach(f -> blocks.add(small(f)));
-        if (screen.place().part() == BenchPlace.Part.CAUTIONS) {
-            cautions(screen.cautions(), blocks);
-        }
         screen.figures().stream().filter(f -> f.main() && isLong(f)).forEach(f -> blocks.add(Block.quiet(f.label() + ": " + f.origin())));
         screen.notices().forEach(notice -> blocks.add(Block.strong("\u25b2 " + notice, Ink.CAUTION)));
         if (!screen.next().isEmpty()) {
-            blocks.add(Block.quiet("\u25b8 " + screen.next()));
+            blocks.add(Block.quiet("Next: " + screen.next()));
         }
         return blocks;
     }
@@ -101,17 +102,17 @@ final class Telling {
         return figure.severity() == null || figure.severity() == Severity.NOTE ? Ink.INK : Mark.of(figure.severity()).ink();
     }
 
-    /** What stands against going on comes first, each with its sentence; what is met stands together in one line. */
+    /** All points at one glance, what stands against going on first; the sentences follow. */
     private static void gate(BenchGate gate, List<Block> blocks) {
         for (GatePoint point : gate.against()) {
             boolean open = point.state() == GatePoint.State.OPEN;
-            blocks.add(new Block((open ? "\u2715 open: " : "? unknown: ") + point.title(), Size.STRONG, open ? Ink.STOP : Ink.UNSURE, "", ""));
-            blocks.add(Block.text(point.sentence().text()));
+            blocks.add(Block.strong((open ? "\u2715 open: " : "? unknown: ") + point.title(), open ? Ink.STOP : Ink.UNSURE));
         }
         String met = gate.points().stream().filter(p -> p.state() == GatePoint.State.MET).map(GatePoint::title).collect(Collectors.joining(", "));
         if (!met.isEmpty()) {
             blocks.add(Block.strong("\u2713 met: " + met, Ink.IN));
         }
+        gate.against().forEach(p -> blocks.add(Block.text(p.title() + ": " + p.sentence().text())));
         gate.points().stream().filter(p -> p.state() == GatePoint.State.MET).forEach(p -> blocks.add(Block.quiet("\u2713 " + p.sentence().text())));
     }
 
@@ -119,8 +120,7 @@ final class Telling {
         for (BenchCaution caution : cautions) {
             String shape = caution.acknowledged() ? "\u2713 " : "\u25b2 ";
             blocks.add(Block.strong(shape + caution.hazard(), caution.acknowledged() ? Ink.INK : Ink.CAUTION));
-            blocks.add(Block.text(caution.controls()));
-            blocks.add(Block.quiet(caution.source()));
+            blocks.add(Block.text(caution.controls() + " (" + caution.source() + ")"));
         }
     }
 

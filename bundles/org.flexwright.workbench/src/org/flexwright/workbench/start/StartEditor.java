@@ -2,6 +2,8 @@ package org.flexwright.workbench.start;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -20,6 +22,9 @@ import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.handlers.IHandlerService;
 import org.eclipse.ui.part.EditorPart;
+import org.flexwright.core.registry.Registries;
+import org.flexwright.model.Trial;
+import org.flexwright.workbench.bench.BenchWindow;
 import org.flexwright.workbench.commands.Commands;
 import org.flexwright.workbench.kit.Grid;
 import org.flexwright.workbench.kit.Kit;
@@ -36,9 +41,12 @@ public final class StartEditor extends EditorPart {
     private static final String ID = "org.flexwright.workbench.start";
 
     private static final int WIDEST = 100;
+    /** Projects touched before that have no cup in the hand any more. */
+    private static final Duration LATELY = Duration.ofDays(3);
 
     private Kit kit;
     private ScrollPane page;
+    private Composite cups;
     private Composite before;
     private Button first;
 
@@ -70,6 +78,9 @@ public final class StartEditor extends EditorPart {
     @Override
     public void createPartControl(Composite parent) {
         page = new ScrollPane(parent, kit, 1, new Spacing(12, 10, 6, 8));
+        cups = kit.pane(page.body(), 1, Spacing.FIELDS);
+        cups.setLayoutData(Grid.wide());
+        ((GridData) cups.getLayoutData()).exclude = true;
         Composite head = kit.pane(page.body(), 1, Spacing.FIELDS);
         head.setLayoutData(Grid.wide());
         kit.figure(head, "Small soft parts, from need to recipe");
@@ -100,16 +111,44 @@ public final class StartEditor extends EditorPart {
         if (folders.isEmpty()) {
             return;
         }
+        Registries registries = getSite().getService(ProjectService.class).registries();
         Job job = Job.createSystem("Looking for projects worked on before", (IProgressMonitor monitor) -> {
             List<RecentCard> cards = new ArrayList<>();
+            List<RunningCup> running = new ArrayList<>();
             for (Path folder : folders) {
-                Recent.of(folder).ifPresent(recent -> cards.add(card(recent)));
+                Recent.of(folder).ifPresent(recent -> {
+                    cards.add(card(recent));
+                    if (recent.touched().isAfter(Instant.now().minus(LATELY))) {
+                        running.addAll(RunningCup.in(folder, registries, Instant.now()));
+                    }
+                });
             }
             if (!page.isDisposed()) {
-                page.getDisplay().asyncExec(() -> list(cards));
+                page.getDisplay().asyncExec(() -> {
+                    if (!before.isDisposed()) {
+                        list(cards);
+                        run(running);
+                    }
+                });
             }
         });
         job.schedule();
+    }
+
+    /** Cups whose clock runs stand above everything else: one touch leads back to the screen that is to do now. */
+    private void run(List<RunningCup> running) {
+        for (RunningCup cup : running) {
+            cup.show(cups, kit, () -> Trouble.guard(getSite().getShell(), "Not opened", () -> back(cup)));
+        }
+        ((GridData) cups.getLayoutData()).exclude = running.isEmpty();
+        page.reflow();
+    }
+
+    private void back(RunningCup cup) {
+        IWorkbenchWindow window = getSite().getWorkbenchWindow();
+        ProjectService projects = window.getService(ProjectService.class);
+        projects.open(cup.folder());
+        projects.find(cup.trial()).ifPresent(found -> BenchWindow.open(window, (Trial) found));
     }
 
     private static RecentCard card(Recent recent) {
