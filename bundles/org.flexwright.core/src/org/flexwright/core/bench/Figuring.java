@@ -55,7 +55,17 @@ final class Figuring {
     }
 
     private static BenchFigure figure(String name, String label, double grams, String origin, Severity severity, boolean main) {
-        return new BenchFigure(name, label, FieldText.digits(Math.rint(grams * 1e6) / 1e6), GRAM, "", origin, severity, main);
+        return new BenchFigure(name, label, FieldText.digits(shown(grams, GRAM)), GRAM, "", origin, severity, main);
+    }
+
+    /** Grams as a bench balance shows them, per cent to a tenth; more would be noise at two metres. */
+    private static double shown(double value, String unit) {
+        double step = switch (unit) {
+            case GRAM -> value < 1 ? 1000 : 100;
+            case "%" -> 10;
+            default -> 1e6;
+        };
+        return Math.rint(value * step) / step;
     }
 
     /** What the step says of itself, its plan beside what is entered, and how long it runs. */
@@ -86,7 +96,7 @@ final class Figuring {
         Estimate value = advice.value();
         Severity severity = advice.remark() == null ? null : advice.remark().severity();
         boolean band = value.high() > value.low();
-        String number = band ? FieldText.rounded(value.likely(), (value.high() - value.low()) / 2) : FieldText.digits(Math.rint(value.likely() * 1e6) / 1e6);
+        String number = band ? FieldText.rounded(value.likely(), (value.high() - value.low()) / 2) : FieldText.digits(shown(value.likely(), advice.unit()));
         return new BenchFigure(advice.name(), advice.label(), number, advice.unit(), band ? FieldText.range(value.low(), value.high()) : "",
                 value.source().display(), severity, advice.name().startsWith("add") || severity != null);
     }

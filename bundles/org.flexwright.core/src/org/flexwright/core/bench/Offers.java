@@ -143,7 +143,7 @@ final class Offers {
             BenchTap tap = entry("field/" + field.name(), field, details);
             Double clock = timed.get(field.name());
             if (clock != null) {
-                Object rounded = Double.valueOf(FieldText.digits(clock));
+                Object rounded = Double.valueOf(Math.rint(clock * 100) / 100); // a tap is no closer than half a second
                 tap = tap.offering(field.print(rounded), Say.OFFER_CLOCK.text(field.print(rounded)));
             } else if (meant != null && !"".equals(meant) && planned.kind() == field.kind()) {
                 tap = tap.offering(planned.print(meant), Say.OFFER_PLAN.text(planned.print(meant)));

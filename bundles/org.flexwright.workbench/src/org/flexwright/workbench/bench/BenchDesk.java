@@ -233,9 +233,12 @@ final class BenchDesk {
         return ahead || screen.place().part() == BenchPlace.Part.GATE ? List.of() : beside().stream().filter(BenchDesk::answers).toList();
     }
 
-    /** Deeds beside the main one; what was as planned is said where its number or choice is asked for. */
+    /**
+     * Deeds beside the main one. What was as planned or as the clock says is offered where its number or choice is asked for; contact said by hand is
+     * for the rare cup that was not weighed here, so that no stray touch starts the clock.
+     */
     private List<BenchTap> deeds() {
-        return beside().stream().filter(t -> !answers(t) && !t.key().startsWith("asPlanned/")).toList();
+        return beside().stream().filter(t -> !answers(t) && !t.key().startsWith("asPlanned/") && !t.key().startsWith("asTimed/") && !t.key().equals("contact")).toList();
     }
 
     // --- the foot
@@ -462,7 +465,7 @@ final class BenchDesk {
 
     private void more() {
         List<Choice> all = new ArrayList<>();
-        screen.taps().stream().filter(t -> t.rank() == BenchTap.Rank.QUIET).filter(t -> !List.of("undo", "note", "photo", "odd").contains(t.key()))
+        screen.taps().stream().filter(t -> t.rank() == BenchTap.Rank.QUIET || t.key().equals("contact")).filter(t -> !List.of("undo", "note", "photo", "odd").contains(t.key()))
                 .forEach(t -> all.add(choice(t)));
         all.add(new Choice(settings.sound() ? "\u266a Sound is on: turn off" : "\u266a Sound is off: turn on", this::turnSound));
         all.add(new Choice("Balance: " + balance.name(), this::chooseBalance));

@@ -60,7 +60,7 @@ final class Telling {
         screen.figures().stream().filter(f -> !f.main()).forEach(f -> blocks.add(small(f)));
         screen.figures().stream().filter(f -> f.main() && isLong(f)).forEach(f -> blocks.add(Block.quiet(f.label() + ": " + f.origin())));
         screen.notices().forEach(notice -> blocks.add(Block.strong("\u25b2 " + notice, Ink.CAUTION)));
-        if (!screen.next().isEmpty()) {
+        if (!screen.next().isEmpty() && !cautions && screen.place().part() != BenchPlace.Part.GATE) {
             blocks.add(Block.quiet("Next: " + screen.next()));
         }
         return blocks;
