@@ -14,6 +14,10 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.flexwright.core.cause.SofterCause;
+import org.flexwright.core.cause.SofterCauses;
+import org.flexwright.core.cause.Standing;
 import org.flexwright.core.find.Finding;
 import org.flexwright.core.find.FindingService;
 import org.flexwright.core.find.Severity;
@@ -31,7 +35,10 @@ import org.flexwright.core.verdict.RecipeGate;
 import org.flexwright.core.verdict.Verdict;
 import org.flexwright.core.verdict.Verdicts;
 import org.flexwright.model.Attachment;
+import org.flexwright.model.MaterialUse;
+import org.flexwright.model.PartRole;
 import org.flexwright.model.Project;
+import org.flexwright.model.Step;
 import org.flexwright.model.Target;
 import org.flexwright.model.TargetSheet;
 import org.flexwright.model.Trial;
@@ -162,6 +169,41 @@ class ExampleTest {
         double six = verdicts("T06").get(Story.HARD).mean();
         double seven = verdicts("T07").get(Story.HARD).mean();
         assertTrue(seven < six, six + " then " + seven);
+    }
+
+    /** Of T07 as it is, and of the same trial with other things written down: what is likeliest follows the record, not the story. */
+    @Test
+    void theLikeliestCauseOfASofterPartFollowsItsOwnRecord() {
+        assertTrue(rules(trial("T07")).contains("mixing.softer"));
+        assertEquals(1, findings().stream().filter(f -> f.rule().equals("mixing.softer")).count(), "no other trial is softer with more filler");
+        SofterCause damp = likeliest(trial("T07"));
+        assertEquals("moisture", damp.id());
+        assertTrue(damp.evidence().text().contains("1 % of water, not dried"), damp.evidence().text());
+        // the index falls from 100 to 94.3: 0.0356 g of water to 0.0654 equivalents
+        assertTrue(damp.evidence().text().contains("from 100 to 94.3"), damp.evidence().text());
+
+        Trial dried = EcoreUtil.copy(trial("T07"));
+        use(dried, PartRole.FILLER).setDried(true);
+        use(dried, PartRole.FILLER).setMoisture(null);
+        assertTrue(likeliest(dried).standing() == Standing.CLEARED, "with dried powder this record explains nothing: " + likeliest(dried));
+
+        Trial off = EcoreUtil.copy(dried);
+        use(off, PartRole.COMPONENT_B).getWeighings().get(0).setNet(23.3);
+        assertEquals("ratio", likeliest(off).id());
+
+        Trial cold = EcoreUtil.copy(dried);
+        Step cure = cold.getSteps().stream().filter(s -> s.getKind().equals("curing.cure")).findFirst().orElseThrow();
+        cure.getDetails().eSet(cure.getDetails().eClass().getEStructuralFeature("celsius"), 8.0);
+        assertEquals("cure", likeliest(cold).id());
+        assertEquals(Standing.RECORDED, likeliest(cold).standing());
+    }
+
+    private static MaterialUse use(Trial trial, PartRole role) {
+        return trial.getSteps().stream().flatMap(s -> s.getUses().stream()).filter(u -> u.getRole() == role).findFirst().orElseThrow();
+    }
+
+    private static SofterCause likeliest(Trial trial) {
+        return SofterCauses.of(trial, trial("T06"), registries, registries.properties()).getFirst();
     }
 
     @Test

@@ -106,13 +106,10 @@ final class SofterWeighing {
         return Network.relativeStiffness(Network.alpha(index, 1));
     }
 
-    /** What a trial's own share comes to against the other one's: never more than twice as stiff, whatever is unknown. */
+    /** What a trial's own share comes to against the other one's. */
     private static Estimate over(Estimate mine, Estimate other) {
-        if (other == null || !(other.low() > 0)) {
-            return mine;
-        }
-        return new Estimate(Math.min(mine.low() / other.low(), mine.likely() / other.likely()), mine.likely() / other.likely(),
-                Math.max(mine.high() / other.high(), mine.likely() / other.likely()), mine.source());
+        return other == null || !(other.low() > 0) ? mine
+                : new Estimate(mine.low() / other.high(), mine.likely() / other.likely(), mine.high() / other.low(), mine.source());
     }
 
     private static void ratio(Step step, Trial trial, Trial than, List<SofterCause> causes) {

@@ -85,6 +85,22 @@ public final class Trials {
         return step;
     }
 
+    /** Moves a step one place earlier or later; at the end of the list it stays. */
+    public static void moveStep(Edit edit, Step step, int by) {
+        Trial trial = (Trial) step.eContainer();
+        int to = Math.clamp(trial.getSteps().indexOf(step) + by, 0, trial.getSteps().size() - 1);
+        edit.move(trial, ModelPackage.Literals.TRIAL__STEPS, step, to);
+    }
+
+    /** Takes a step out of the plan. Throws PlanException when it was begun or something was weighed in it: the record stays. */
+    public static void removeStep(Edit edit, Step step) {
+        boolean weighed = step.getUses().stream().anyMatch(use -> !use.getWeighings().isEmpty());
+        if (step.getStartedAt() != null || step.getState() == StepState.RUNNING || step.getState() == StepState.DONE || weighed) {
+            throw PlanException.of("step.begun", step.getTitle() == null ? step.getKind() : step.getTitle());
+        }
+        edit.remove(step);
+    }
+
     /** Says that a step was done, or shall be done, as it is planned: its copied values count from now on. */
     public static void confirmAsPlanned(Edit edit, Step step) {
         edit.set(step, ModelPackage.Literals.STEP__UNCONFIRMED, false);

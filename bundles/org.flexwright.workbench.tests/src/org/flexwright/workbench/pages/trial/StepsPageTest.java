@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 
 import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
@@ -194,5 +195,67 @@ class StepsPageTest {
         assertTrue(Pages.value(step.getDetails(), "minutes").isEmpty(), "typing in one field is one step to undo");
         Ui.click(shell, "As planned");
         assertEquals(2.0, Pages.value(step.getDetails(), "minutes").orElseThrow());
+    }
+
+    private static java.util.List<String> kinds(Trial trial) {
+        return trial.getSteps().stream().map(Step::getKind).toList();
+    }
+
+    @Test
+    void aStepIsInsertedMovedAndRemovedAndEachIsUndone() {
+        Projects.small(folder);
+        Trial trial = Pages.cast();
+        java.util.List<String> planned = kinds(trial);
+        Shell shell = atStep(trial, "Weigh");
+        int at = planned.indexOf("mixing.weigh");
+
+        Ui.click(shell, "Insert the step");
+        assertEquals(planned, kinds(trial));
+        assertTrue(Kit.descriptionOf(Ui.find(shell, Control.class, "notice")).contains("Choose what is done"), "it says what is missing");
+
+        Ui.choose(Ui.find(shell, Combo.class, "Kind of the new step"), "Degas");
+        Ui.choose(Ui.find(shell, Combo.class, "Where the new step goes"), "before this step");
+        Ui.click(shell, "Insert the step");
+        assertEquals(planned.size() + 1, trial.getSteps().size());
+        assertEquals("mixing.degas", trial.getSteps().get(at).getKind());
+        assertTrue(Ui.shows(shell, "step " + (at + 1) + " of " + (planned.size() + 1)), "the new step is shown");
+
+        Ui.click(shell, "Move this step later");
+        assertEquals("mixing.degas", trial.getSteps().get(at + 1).getKind());
+        assertTrue(Ui.shows(shell, "step " + (at + 2) + " of "));
+        Ui.picture(shell, "steps-order");
+        Ui.click(shell, "Move this step earlier");
+        assertEquals("mixing.degas", trial.getSteps().get(at).getKind());
+
+        Ui.click(shell, "Remove this step");
+        assertEquals(planned, kinds(trial));
+        Ui.command(IWorkbenchCommandConstants.EDIT_UNDO);
+        assertEquals("mixing.degas", trial.getSteps().get(at).getKind(), "undo brings it back");
+        Ui.command(IWorkbenchCommandConstants.EDIT_UNDO);
+        Ui.command(IWorkbenchCommandConstants.EDIT_UNDO);
+        Ui.command(IWorkbenchCommandConstants.EDIT_UNDO);
+        assertEquals(planned, kinds(trial), "all the way back");
+    }
+
+    @Test
+    void aStepInWhichSomethingWasWeighedIsNotRemoved() {
+        Projects.small(folder);
+        Trial trial = Pages.cast();
+        Shell shell = atStep(trial, "Weigh");
+        weigh(shell, "A", "24.88");
+        int steps = trial.getSteps().size();
+        Ui.click(shell, "Remove this step");
+        assertEquals(steps, trial.getSteps().size());
+        assertTrue(Kit.descriptionOf(Ui.find(shell, Control.class, "notice")).contains("stays in the record"));
+    }
+
+    @Test
+    void aSofterPartBringsItsCausesToTheOutcome() {
+        Projects.example(folder);
+        Shell shell = Pages.open(Pages.trial("T07"), "trial.outcome");
+        assertTrue(Pages.hasNamed(shell, "1, Water on the powder, the record says so"));
+        Ui.picture(shell, "outcome-softer");
+        shell = Pages.open(Pages.trial("T06"), "trial.outcome");
+        assertFalse(Pages.hasNamed(shell, "1, Water on the powder"), "T06 is not softer than the trial before");
     }
 }

@@ -32,6 +32,7 @@ final class OutcomePage extends BlockPage {
 
     private final Trial trial;
     private final VerdictBlock verdicts;
+    private final CausesBlock causes;
     private final PickBox<TrialState> state;
     private final Text reason;
     private final FormPane form;
@@ -42,6 +43,7 @@ final class OutcomePage extends BlockPage {
         super(parent, context);
         trial = (Trial) context.subject();
         verdicts = new VerdictBlock(body(), context, trial);
+        causes = new CausesBlock(body(), context, trial);
         Block learned = new Block(body(), kit(), "What was learned", 1, Spacing.FIELDS);
         Composite line = kit().pane(learned.body(), 4, Spacing.FIELDS);
         line.setLayoutData(Grid.wide());
@@ -85,6 +87,7 @@ final class OutcomePage extends BlockPage {
 
     private void show() {
         verdicts.show();
+        causes.show();
         state.show(TrialState.VALUES, trial.getState());
         String why = trial.getStateReason() == null ? "" : trial.getStateReason();
         if (!reason.isFocusControl() && !reason.getText().equals(why)) {

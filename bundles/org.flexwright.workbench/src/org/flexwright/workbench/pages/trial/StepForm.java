@@ -64,11 +64,16 @@ final class StepForm extends Composite {
         parts.add(new PromptBlock(pane.body(), place));
         if (!step.getUses().isEmpty()) {
             parts.add(new UsesBlock(pane.body(), place));
+        } else {
+            parts.add(new AdviceBlock(pane.body(), place));
         }
         parts.add(new StepFindings(pane.body(), place));
         details = new DetailsBlock(pane.body(), place);
         parts.add(details);
         parts.add(new StepFoot(pane.body(), place));
+        if (place.writable()) {
+            parts.add(new StepOrder(pane.body(), context, step, place.doing(), choose));
+        }
         pane.reflow();
         Settling.later(pane);
     }

@@ -36,6 +36,7 @@ final class StepHead implements StepPart {
     private final Consumer<Step> choose;
     private final Kit kit;
     private final Composite pane;
+    private final Label number;
     private final Label state;
     private final Composite actions;
     private final Composite copied;
@@ -51,13 +52,12 @@ final class StepHead implements StepPart {
         pane.setLayoutData(Grid.wide());
         Composite words = kit.pane(pane, 1, Spacing.NONE);
         words.setLayoutData(Grid.wide());
-        int number = place.trial().getSteps().indexOf(place.step()) + 1;
         Label title = kit.heading(words, StepWords.title(place.step()));
         title.setLayoutData(Grid.wide());
         place.kind().ifPresent(kind -> title.setToolTipText(kind.summary()));
         Composite line = kit.pane(words, 2, Spacing.FIELDS);
         line.setLayoutData(Grid.wide());
-        kit.quiet(line, "step " + number + " of " + place.trial().getSteps().size());
+        number = kit.quiet(line, "");
         state = kit.label(line, "", Ink.QUIET, Role.BODY);
         state.setLayoutData(Grid.wide());
         actions = kit.pane(pane, 1, Spacing.FIELDS);
@@ -78,6 +78,7 @@ final class StepHead implements StepPart {
     @Override
     public void refresh() {
         Step step = place.step();
+        number.setText("step " + (place.trial().getSteps().indexOf(step) + 1) + " of " + place.trial().getSteps().size());
         Mark mark = StepWords.mark(step);
         String words = StepWords.line(step, StepWords.of(step, TimeLine.of(place.trial(), Instant.now())));
         state.setText(mark.shape() + " " + words);

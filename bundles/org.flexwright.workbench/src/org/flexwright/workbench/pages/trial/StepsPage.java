@@ -26,7 +26,9 @@ import org.flexwright.workbench.kit.Spacing;
 import org.flexwright.workbench.kit.Type.Role;
 import org.flexwright.workbench.pages.EditorPage;
 import org.flexwright.workbench.pages.PageContext;
+import org.flexwright.workbench.pages.common.Doing;
 import org.flexwright.workbench.pages.common.Moments;
+import org.flexwright.workbench.pages.common.Notice;
 import org.flexwright.workbench.pages.common.PickBox;
 import org.flexwright.workbench.pages.common.Settling;
 
@@ -131,7 +133,7 @@ final class StepsPage implements EditorPage {
                 form = null;
             }
             if (empty == null) {
-                empty = new EmptyState(right, kit, "The steps of this trial stand here: what is meant beside what happened.", null, null);
+                empty = emptyPane();
                 empty.setLayoutData(Grid.fill());
             }
         } else {
@@ -146,6 +148,18 @@ final class StepsPage implements EditorPage {
             form.show(step);
         }
         right.layout();
+    }
+
+    /** What goes here, and the one thing that fills it. */
+    private Composite emptyPane() {
+        Composite pane = kit.pane(right, 1, new Spacing(6, 4, 4, 4));
+        EmptyState words = new EmptyState(pane, kit, "The steps of this trial stand here: what is meant beside what happened.", null, null);
+        words.setLayoutData(Grid.wide());
+        if (!context.session().readOnly()) {
+            Notice notice = new Notice(pane, kit, 1);
+            new StepOrder(pane, context, null, new Doing(context.session(), notice::say), this::choose);
+        }
+        return pane;
     }
 
     private void refresh() {

@@ -9,7 +9,6 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
-import org.flexwright.core.field.FieldText;
 import org.flexwright.core.field.Provenances;
 import org.flexwright.core.process.CardLine;
 import org.flexwright.core.process.StepAdvice;
@@ -132,7 +131,7 @@ final class UsesBlock implements StepPart {
         for (StepAdvice line : advice) {
             boolean elsewhere = line.name().startsWith(TARGET) || line.name().startsWith(ADD) || hasRatio && IN_THE_RATIO_LINE.contains(line.name());
             if (!elsewhere) {
-                kit.text(said, line.label() + ": " + text(line)).setToolTipText(line.value().source().display());
+                kit.text(said, AdviceBlock.words(line)).setToolTipText(line.value().source().display());
             }
             if (line.remark() != null) {
                 FindingStrip strip = FindingStrip.of(strips, kit, line.remark());
@@ -144,12 +143,6 @@ final class UsesBlock implements StepPart {
         hideWhenEmpty(said);
         hideWhenEmpty(strips);
         ScrollPane.reflowAround(strips);
-    }
-
-    private static String text(StepAdvice line) {
-        double half = (line.value().high() - line.value().low()) / 2;
-        return (half > 0 ? FieldText.rounded(line.value().likely(), half) + " ± " + FieldText.fixed(half, 2) : FieldText.digits(line.value().likely()))
-                + " " + line.unit();
     }
 
     /** The action that writes down that the advised amount was added. */
