@@ -128,7 +128,9 @@ public final class Cli {
             return List.of(new ProjectNoun(), new NeedNoun(), new ReferenceNoun(), new TargetNoun(), new StockNouns.MaterialNoun(), new StockNouns.LotNoun(),
                     new StockNouns.InstrumentNoun(), new ControlNoun(), new StockNouns.SessionNoun(), new TrialNoun(), new BenchNoun(), new RecipeNoun(), new BatchNoun(), new MouldNoun(), new StockNoun(), new CostCall(),
                     new CalcNoun(),
-                    new PluginNoun(), new ReportCall(), new ExportNoun(), new ImportNoun(), new ExampleCall());
+                    new PluginNoun(), new ReportCall(),
+                    new ExportNoun(), new ImportNoun(), new BackupNoun(),
+                    new ExampleCall());
         }
 
         static final class Version implements CommandLine.IVersionProvider {

@@ -12,7 +12,10 @@ import org.flexwright.core.find.FindingService;
 import org.flexwright.core.naming.Find;
 import org.flexwright.core.naming.Names;
 import org.flexwright.core.session.KeptVersion;
+import org.flexwright.core.exchange.Difference;
+import org.flexwright.core.exchange.Differences;
 import org.flexwright.core.session.ProjectSession;
+import org.flexwright.core.session.StoreException;
 import org.flexwright.core.session.ProjectStore;
 import org.flexwright.model.Importance;
 import org.flexwright.model.MaterialGrade;
@@ -203,6 +206,43 @@ final class ProjectNoun extends Noun {
         }
     }
 
+    /** How many differences stand beside a kept state. */
+    private static final int DIFFERENCES = 3;
+
+    /** The kept states, newest first, each with what was changed after it. */
+    private static void listed(ProjectStore store, Path folder, List<KeptVersion> kept, Reply reply) {
+        if (kept.isEmpty()) {
+            return;
+        }
+        try (ProjectSession now = store.openReadOnly(folder)) {
+            Project later = now.project();
+            for (KeptVersion k : kept) {
+                String changed;
+                List<Difference> differences = List.of();
+                try {
+                    Project then = store.kept(k);
+                    differences = Differences.between(then, now.unknown(), later, now.unknown());
+                    later = then;
+                    changed = differences.isEmpty() ? "nothing" : Words.count(differences.size(), "change");
+                } catch (StoreException damaged) {
+                    changed = "not known: " + damaged.getMessage();
+                }
+                reply.line(String.format("%4d  put aside %s  %d bytes; changed after it: %s", k.number(), Words.moment(k.at()), k.bytes(), changed));
+                differences.stream().limit(DIFFERENCES).forEach(d -> reply.line("          " + d.text()));
+                if (differences.size() > DIFFERENCES) {
+                    reply.line("          ... and " + (differences.size() - DIFFERENCES) + " more");
+                }
+                reply.item(Map.of("state", k.number(), "at", k.at().toString(), "bytes", k.bytes(), "changedAfter", differences.stream().map(Difference::text)
+                        .toList()));
+            }
+        } catch (StoreException unreadable) {
+            // the present state is what cannot be read: that is when a person needs the list most
+            kept.forEach(k -> reply.line(String.format("%4d  put aside %s  %d bytes", k.number(), Words.moment(k.at()), k.bytes())).item(Map.of("state", k.number(),
+                    "at", k.at().toString(), "bytes", k.bytes())));
+            reply.notice(unreadable.getMessage());
+        }
+    }
+
     @Command(name = "restore", description = "List earlier saved states, or bring one back. The present state is kept first.",
             mixinStandardHelpOptions = true, footer = { "", "Example: flexwright project restore --project dome.flexwright --state 3" })
     static final class Restore extends Call {
@@ -218,8 +258,7 @@ final class ProjectNoun extends Noun {
             List<KeptVersion> kept = store.kept(folder);
             Reply reply = new Reply(id());
             if (state == null) {
-                kept.forEach(k -> reply.line(String.format("%4d  put aside %s  %d bytes", k.number(), Words.moment(k.at()), k.bytes())).item(Map.of("state", k.number(),
-                        "at", k.at().toString(), "bytes", k.bytes())));
+                listed(store, folder, kept, reply);
                 if (kept.isEmpty()) {
                     reply.line("There is no earlier state yet: one is kept at every save.");
                 }

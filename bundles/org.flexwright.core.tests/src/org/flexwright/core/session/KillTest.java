@@ -4,24 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Random;
-import java.util.Set;
-import java.util.stream.Collectors;
 
-import org.eclipse.emf.common.util.URI;
-import org.eclipse.emf.ecore.EObject;
-import org.eclipse.emf.ecore.xmi.XMIResource;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Weighing;
-import org.flexwright.quantity.QuantityKind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -70,7 +61,7 @@ class KillTest {
         Path errors = Files.createTempFile(folder.getParent(), "errors", ".txt");
         Path words = Files.createTempFile(folder.getParent(), "words", ".txt");
         Process p = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-XX:TieredStopAtLevel=1",
-                "-XX:+UseSerialGC", "-cp", classPath(), KillTarget.class.getName(), folder.toString()).redirectError(errors.toFile())
+                "-XX:+UseSerialGC", "-cp", ClassPath.of(KillTarget.class, ProjectStore.class, JsonObject.class), KillTarget.class.getName(), folder.toString()).redirectError(errors.toFile())
                 .redirectOutput(words.toFile()).start();
         try {
             int wanted = random.nextInt(25);
@@ -103,26 +94,6 @@ class KillTest {
             return Files.readString(file);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
-        }
-    }
-
-    /** The class path of a program without OSGi: where the classes in use came from. */
-    private static String classPath() {
-        Set<String> places = new LinkedHashSet<>();
-        for (Class<?> c : List.of(KillTarget.class, ProjectStore.class, ModelPackage.class, QuantityKind.class, EObject.class, URI.class,
-                XMIResource.class, JsonObject.class)) {
-            places.addAll(places(c));
-        }
-        return places.stream().collect(Collectors.joining(File.pathSeparator));
-    }
-
-    private static List<String> places(Class<?> c) {
-        try {
-            Path place = Path.of(c.getProtectionDomain().getCodeSource().getLocation().toURI());
-            // a bundle taken from its project has its classes in a folder below
-            return List.of(place.toString(), place.resolve("target/classes").toString(), place.resolve("bin").toString());
-        } catch (URISyntaxException e) {
-            throw new IllegalStateException(e);
         }
     }
 }

@@ -27,7 +27,7 @@ import org.flexwright.core.session.RefusedException;
  */
 final class ZipGuard implements Closeable {
     /** More than a project of many years has. */
-    static final int MOST_MEMBERS = 100_000;
+    static final int MOST_MEMBERS = 20_000;
     /** Bytes of all members. */
     static final long MOST_BYTES = 8L << 30;
     /** A member of zeros is packed a thousand to one; tables and records come to 50, deflate cannot do more than about 1030. */
