@@ -14,6 +14,7 @@ import org.flexwright.core.field.FieldDescriptors;
 import org.flexwright.core.field.Provenances;
 import org.flexwright.core.naming.Find;
 import org.flexwright.core.process.CardLine;
+import org.flexwright.core.process.GramsOfParts;
 import org.flexwright.core.process.HazardPrompt;
 import org.flexwright.core.process.StepAdvice;
 import org.flexwright.core.process.StepCard;
@@ -21,12 +22,12 @@ import org.flexwright.core.process.StepKind;
 import org.flexwright.core.session.Edit;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.trial.Acknowledgements;
+import org.flexwright.core.trial.MaterialUses;
 import org.flexwright.core.trial.Trials;
 import org.flexwright.core.trial.Weighings;
 import org.flexwright.model.Instrument;
 import org.flexwright.model.Lot;
 import org.flexwright.model.MaterialUse;
-import org.flexwright.model.ModelFactory;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Origin;
 import org.flexwright.model.PartRole;
@@ -97,6 +98,7 @@ final class StepCalls {
     @Command(name = "step", description = "Plan or carry out a step: add it, set fields, plan a material, confirm, start, finish, skip.",
             mixinStandardHelpOptions = true,
             footer = { "", "Example: flexwright trial step T05 weigh --set ownLimit=2%% --use A=PU-A/L12:22.88g --use B=PU-B/L7:21.57g",
+                    "         flexwright trial step T05 weigh --material filler.parts=10 --material filler.partsOf=of_b --plan",
                     "         flexwright trial step T05 mixing.degas --add --before fill", "Without options the step is shown." })
     static final class StepCall extends OneStep {
         @Parameters(index = "1", paramLabel = "STEP", description = "Number, kind or title of the step.")
@@ -109,6 +111,11 @@ final class StepCalls {
         List<String> set = List.of();
         @Option(names = "--use", paramLabel = "ROLE=LOT:MASS", description = "A material: role, grade or grade/lot, planned mass; repeat for more.")
         List<String> uses = List.of();
+        @Option(names = "--material", paramLabel = "ROLE.FIELD=VALUE", description = "A field of a material: parts, partsBy, partsOf, moisture, dried, lot, grade, premix;"
+                + " ROLE may be its place in the step. Repeat for more.")
+        List<String> materials = List.of();
+        @Option(names = "--plan", description = "Plan the grams that follow from the parts.")
+        boolean plan;
         @Option(names = "--as-planned", description = "Confirm the copied values of this step as planned.")
         boolean confirm;
         @Option(names = "--start", description = "Start it now.")
@@ -130,13 +137,17 @@ final class StepCalls {
             Inputs inputs = new Inputs();
             Settings.read(set, services.workingFolder()).forEach(inputs::put);
             Session at = session(project);
-            boolean changes = add || !inputs.isEmpty() || !uses.isEmpty() || confirm || start || done || skip || at != null;
+            boolean changes = add || !inputs.isEmpty() || !uses.isEmpty() || !materials.isEmpty() || plan || confirm || start || done || skip || at != null;
             if (changes) {
                 String title = add ? kind.title() : trial.getSteps().get(place).getTitle();
                 project.execute("Step " + title + " of " + trial.getCode(), edit -> {
                     Step target = add ? Trials.addStep(edit, trial, kind, place) : trial.getSteps().get(place);
                     details(services, target, inputs).forEach((feature, value) -> set(edit, target, feature, value, inputs.typed(feature)));
-                    uses.forEach(use -> use(edit, target, use));
+                    uses.forEach(use -> UseInputs.use(edit, target.getUses(), use, role -> MaterialUses.add(edit, target, role)));
+                    new UseInputs(services, edit, target.getUses()).read(materials, role -> MaterialUses.add(edit, target, role));
+                    if (plan) {
+                        plan(services, edit, trial, target);
+                    }
                     if (at != null) {
                         edit.set(target, ModelPackage.Literals.STEP__SESSION, at);
                     }
@@ -186,30 +197,10 @@ final class StepCalls {
             Provenances.keep(edit, target.getDetails(), feature, Origin.TYPED, null, typed);
         }
 
-        private static void use(Edit edit, Step target, String typed) {
-            int equals = typed.indexOf('=');
-            int colon = typed.lastIndexOf(':');
-            if (equals < 1 || colon < equals) {
-                throw new UsageException("--use takes role=material:mass, e.g. A=PU-A/L12:22.88g; got \"" + typed + "\".");
-            }
-            PartRole role = Find.role(typed.substring(0, equals));
-            String material = typed.substring(equals + 1, colon);
-            String mass = typed.substring(colon + 1).strip();
-            double planned = QuantityParser.parse(mass, QuantityKind.MASS).canonical();
-            if (planned < 0) {
-                throw new UsageException("A planned mass cannot be below 0 g; got " + mass + ".");
-            }
-            MaterialUse use = target.getUses().stream().filter(u -> u.getRole() == role).findFirst().orElse(null);
-            if (use == null) {
-                use = ModelFactory.eINSTANCE.createMaterialUse();
-                use.setRole(role);
-                edit.add(target, ModelPackage.Literals.STEP__USES, use);
-            }
-            Lot lot = material.contains("/") ? Find.lot(edit.project(), material) : null;
-            edit.set(use, ModelPackage.Literals.MATERIAL_USE__LOT, lot);
-            edit.set(use, ModelPackage.Literals.MATERIAL_USE__GRADE, lot == null ? Find.grade(edit.project(), material) : lot.eContainer());
-            edit.set(use, ModelPackage.Literals.MATERIAL_USE__PLANNED, planned);
-            Provenances.keep(edit, use, ModelPackage.Literals.MATERIAL_USE__PLANNED, Origin.TYPED, null, mass);
+        private static void plan(CliServices services, Edit edit, Trial trial, Step target) {
+            GramsOfParts grams = services.registries().findStepKind(target.getKind()).flatMap(kind -> kind.gramsOfParts(target, trial)).orElseThrow(() -> new UsageException(
+                    "The step " + target.getTitle() + " has no parts to plan from: give them with --material, e.g. A.parts=100."));
+            MaterialUses.plan(edit, target, grams);
         }
     }
 

@@ -14,6 +14,7 @@ import org.flexwright.core.Source;
 import org.flexwright.core.bench.GatePoint.State;
 import org.flexwright.core.bench.GatePoint;
 import org.flexwright.core.cause.SofterCause;
+import org.flexwright.core.process.GramsOfParts;
 import org.flexwright.core.process.HazardPrompt;
 import org.flexwright.core.process.PotPlan;
 import org.flexwright.core.process.PotRequest;
@@ -22,6 +23,7 @@ import org.flexwright.core.process.StepKind;
 import org.flexwright.core.process.StepTime;
 import org.flexwright.mixing.data.MixingDataPackage;
 import org.flexwright.mixing.data.WeighDetails;
+import org.flexwright.mixing.formulation.FormulationPlan;
 import org.flexwright.model.PartRole;
 import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
@@ -101,5 +103,11 @@ public final class WeighStep implements StepKind {
                 : Say.GATE_RATIO_IS.with(Figures.percent(advice.weighed().deviation()), Figures.percent(advice.ownLimit()));
         boolean pair = step.getUses().stream().anyMatch(u -> u.getRole() == PartRole.COMPONENT_A || u.getRole() == PartRole.COMPONENT_B);
         return pair ? List.of(GatePoint.after("ratio", Say.GATE_RATIO.with().text(), state, how, Source.commonPractice("own limit of the ratio"))) : List.of();
+    }
+
+    @Override
+    public Optional<GramsOfParts> gramsOfParts(Step step, Trial trial) {
+        return FormulationPlan.of(step).map(plan -> new GramsOfParts(step.getUses().stream().map(use -> plan.grams(use) == null ? Double.NaN : plan.grams(use)).toList(),
+                plan.problem(), Source.derived(Say.FROM_PARTS.with().text())));
     }
 }

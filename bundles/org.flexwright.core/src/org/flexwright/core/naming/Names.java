@@ -55,7 +55,7 @@ public final class Names {
             return filled(part.getName()) ? part.getName() : filled(part.getCode()) ? part.getCode() : "Reference part";
         }
         if (object instanceof MaterialUse use) {
-            return use.getGrade() == null ? "Material not chosen" : of(use.getGrade());
+            return use.getPremix() != null ? kind(use.getPremix()) + " " + of(use.getPremix()) : use.getGrade() == null ? "Material not chosen" : of(use.getGrade());
         }
         if (object instanceof Recipe recipe) {
             return (filled(recipe.getCode()) ? recipe.getCode() : "Recipe") + " v" + recipe.getVersion();

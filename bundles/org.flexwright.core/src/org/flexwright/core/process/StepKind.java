@@ -110,4 +110,9 @@ public interface StepKind {
     default List<SofterCause> softer(Step step, Trial trial, Trial than) {
         return List.of();
     }
+
+    /** The grams that follow from the parts given to the step's materials; empty when nobody gave any, or this kind does not count in parts. */
+    default Optional<GramsOfParts> gramsOfParts(Step step, Trial trial) {
+        return Optional.empty();
+    }
 }

@@ -14,6 +14,6 @@ final class MixingCalculations {
         return List.of(new BatchCalculation(), new AsWeighedCalculation(), new RatioConvertCalculation(), new MixDensityCalculation(),
                 new FillerCalculation(), new GrossNetCalculation(), new ScaleCalculation(), new IndexCalculation(), new PrepolymerCalculation(),
                 new FillerStiffnessCalculation(), new UndercureCalculation(), new WorkingTimeCalculation(), new DegassingCalculation(),
-                new MoistureCalculation(), new PotsCalculation());
+                new MoistureCalculation(), new PotsCalculation(), new VolumeByWaterCalculation(), new VolumeByMassCalculation());
     }
 }

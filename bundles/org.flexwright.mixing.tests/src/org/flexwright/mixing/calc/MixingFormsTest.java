@@ -1,5 +1,6 @@
 package org.flexwright.mixing.calc;
 
+import static org.flexwright.testsupport.CheckValues.expect;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -123,5 +124,29 @@ class MixingFormsTest {
         assertEquals(0, Pots.fitting(20, 20, 2, 1.3));
         assertEquals(4, new Pots(10, 3).pots());
         assertEquals(3, new Pots(10, 3).fullest());
+    }
+
+    @Test
+    void aMoleOfKohMayBeCountedExactly() {
+        CalculationResult rounded = run(new IndexCalculation(), "nco", "9 %", "hydroxylValue", "120", "extender", "0 g", "weighed", "100 g");
+        CalculationResult exact = run(new IndexCalculation(), "nco", "9 %", "hydroxylValue", "120", "extender", "0 g", "weighed", "100 g", "koh", "exact");
+        expect("processes/A4 constants NCO, KOH(old weights), EWwater.2", 120 * value(exact, "polyolEquivalent"), KohMass.WEIGHTS.display());
+        assertEquals(KohMass.EXACT.milligrams() / 56100, value(exact, "actualIndex") / value(rounded, "actualIndex"), 1e-12);
+    }
+
+    /** Water at 20 degC weighs 0.9982 g/cm3, at 4 degC 1.0000 and at 25 degC 0.9970 (tables, from memory). */
+    @Test
+    void volumesByWaterAndByMassAskWhenTheyDisagree() {
+        assertEquals(10 / 0.9982, value(run(new VolumeByWaterCalculation(), "water", "10 g", "celsius", "20 degC"), "volume"), 0.0005);
+        assertEquals(10 / 0.9970, value(run(new VolumeByWaterCalculation(), "water", "10 g", "celsius", "25 degC"), "volume"), 0.0005);
+        assertEquals(10, value(run(new VolumeByWaterCalculation(), "water", "10 g", "celsius", "4 degC"), "volume"), 0.0005);
+        assertEquals("water", run(new VolumeByWaterCalculation(), "water", "0 g").refused().input());
+        assertEquals(12, value(run(new VolumeByMassCalculation(), "mass", "12.84 g", "density", "1.07 g/cm3"), "volume"), 1e-9);
+        CalculationResult near = run(new VolumeByMassCalculation(), "mass", "12.84 g", "density", "1.07 g/cm3", "drawn", "11.5 ml");
+        assertTrue(near.findings().isEmpty(), near.findings().toString());
+        CalculationResult apart = run(new VolumeByMassCalculation(), "mass", "12.84 g", "density", "1.07 g/cm3", "drawn", "11.4 ml");
+        assertEquals(5.263, value(apart, "apart"), 0.0005);
+        assertTrue(apart.findings().getFirst().message().text().contains("Which of them is it?"), apart.findings().toString());
+        assertTrue(run(new VolumeByWaterCalculation(), "water", "12 g", "drawn", "11 ml").findings().stream().anyMatch(f -> f.message().text().contains("Which of them is it?")));
     }
 }

@@ -45,7 +45,9 @@ public final class IndexCalculation implements Calculation<IndexCalculation.Inpu
             double index,
             @Field(label = "Isocyanate weighed", kind = QuantityKind.MASS, unit = "g", min = 0, minOpen = true, max = 1e6, optional = true,
                     help = "For the index of what is in the cup; may be empty.")
-            Double weighed) {
+            Double weighed,
+            @Field(label = "A mole of KOH is", def = "rounded", help = "Rounded: 56100 mg, as most guides count. Exact: 56105.6 mg, from atomic weights.")
+            KohMass koh) {
     }
 
     /** Equivalents and amounts. */
@@ -81,7 +83,7 @@ public final class IndexCalculation implements Calculation<IndexCalculation.Inpu
     @Override
     public Outcome<Results> run(Inputs in) {
         double extender = in.extender() / in.extenderEquivalent();
-        double others = in.polyol() / Polyurethane.hydroxylEquivalent(in.hydroxylValue()) + extender + in.water() / Polyurethane.waterEquivalent();
+        double others = in.polyol() / Polyurethane.hydroxylEquivalent(in.hydroxylValue(), in.koh().milligrams()) + extender + in.water() / Polyurethane.waterEquivalent();
         if (!(others > 0)) {
             return Outcome.refused("polyol", Say.INDEX_NOTHING.with(), Say.INDEX_NOTHING_REMEDY.with());
         }
@@ -89,12 +91,15 @@ public final class IndexCalculation implements Calculation<IndexCalculation.Inpu
         if (actual != null && (actual < LOWEST || actual > HIGHEST)) {
             return Outcome.refused("weighed", Say.INDEX_RANGE.with(Figures.of(actual, "")), Say.INDEX_RANGE_REMEDY.with());
         }
-        Results results = new Results(Polyurethane.isocyanateEquivalent(in.nco()), Polyurethane.hydroxylEquivalent(in.hydroxylValue()),
+        Results results = new Results(Polyurethane.isocyanateEquivalent(in.nco()), Polyurethane.hydroxylEquivalent(in.hydroxylValue(), in.koh().milligrams()),
                 Polyurethane.isocyanateFor(in.index(), in.nco(), others), actual);
         List<Remark> remarks = new ArrayList<>();
         double shown = actual == null ? in.index() : actual;
         if (shown < 95 || shown > 105) {
             remarks.add(Say.INDEX_USUAL.caution(USUAL));
+        }
+        if (in.koh() == KohMass.EXACT) {
+            remarks.add(Say.INDEX_KOH.note(KohMass.WEIGHTS, Figures.of(Polyurethane.KOH, "mg", 6), Figures.of(in.koh().milligrams(), "mg", 6)));
         }
         if (in.water() > 0) {
             remarks.add(Say.INDEX_WATER.note(EQUIVALENTS, Figures.of(in.water(), "g"),

@@ -7,6 +7,8 @@ public final class Polyurethane {
     public static final double NCO = 42.02;
     /** Milligrams of KOH to a mole, as the trade rounds it. */
     public static final double KOH = 56100;
+    /** The same from the atomic weights K 39.0983, O 15.9994 and H 1.00794 that were in use when most sheets were written; from memory. */
+    public static final double KOH_EXACT = 1000 * (39.0983 + 15.9994 + 1.00794);
     /** Molar mass of water, g/mol. */
     public static final double WATER = 18.015;
 
@@ -20,7 +22,12 @@ public final class Polyurethane {
 
     /** Grams of polyol to one equivalent; an amine or acid number counts the same way. */
     public static double hydroxylEquivalent(double hydroxylValue) {
-        return KOH / hydroxylValue;
+        return hydroxylEquivalent(hydroxylValue, KOH);
+    }
+
+    /** The same with the milligrams of KOH to a mole that one counts with. */
+    public static double hydroxylEquivalent(double hydroxylValue, double koh) {
+        return koh / hydroxylValue;
     }
 
     /** Grams of water to one equivalent: one molecule uses up two NCO groups. */
