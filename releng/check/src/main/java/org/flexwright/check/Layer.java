@@ -15,7 +15,7 @@ enum Layer {
     /** Solids from files, shared by several capabilities. */
     MESH("mesh"),
     /** Never use each other. */
-    CAPABILITY("materials", "mixing", "curing", "testing", "safety", "moulding", "vatprint", "filament", "shapes",
+    CAPABILITY("materials", "mixing", "curing", "testing", "safety", "moulding", "vatprint", "filament", "balance", "shapes",
             "trials"),
     /** Reads the capabilities through the registries of core. */
     READER("report", "example"),
