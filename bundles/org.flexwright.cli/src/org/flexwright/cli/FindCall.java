@@ -160,8 +160,13 @@ final class FindCall extends Call {
             hit.why().forEach(why -> reply.line("      " + why.line()));
             reply.item(row(hit, folder));
         }
-        if (answer.total() > answer.hits().size()) {
-            reply.line(answer.total() - answer.hits().size() + " more; --most " + answer.total() + " shows all.");
+        int cautions = answer.hits().stream().anyMatch(h -> h.kind() == ThingKind.CAUTION) ? 0 : answer.counts().getOrDefault(ThingKind.CAUTION, 0);
+        int more = answer.total() - answer.hits().size() - cautions;
+        if (more > 0) {
+            reply.line(more + " more; --most " + (answer.hits().size() + more) + " shows all.");
+        }
+        if (cautions > 0) {
+            reply.line(Words.count(cautions, "caution") + " read; the word cautions shows them.");
         }
     }
 
