@@ -38,6 +38,7 @@ final class BenchDesk {
     /** What was said stays this long, milliseconds; a refusal stays until the next touch. */
     private static final long SAID = 8_000;
     private static final int SECOND = 1000;
+    private static final String BALANCES = "Which balance?";
 
     private final BenchLook look;
     private final BenchPane pane;
@@ -160,6 +161,9 @@ final class BenchDesk {
         boolean first = saying && said.ink() != Ink.IN; // what was done comes below the figures, what was not above them
         if (first) {
             blocks.add(said);
+        }
+        if (asked != null && isMass(asked) && !balance.trouble().isEmpty()) {
+            blocks.add(Block.strong("\u2715 " + balance.trouble(), Ink.STOP));
         }
         if (asked != null && asked.kind() == BenchTap.Kind.SHEET) {
             blocks.add(Block.strong("Which data sheet was read?", Ink.INK));
@@ -509,6 +513,10 @@ final class BenchDesk {
     }
 
     private void reading() {
+        if (pane.root().isDisposed()) {
+            return;
+        }
+        tell();
         if (asked != null && isMass(asked) && choosing == null) {
             pad.ghost(balance.live());
             foot();
@@ -518,7 +526,16 @@ final class BenchDesk {
     }
 
     private void chooseBalance() {
-        choose("Which balance?", "Its readings appear in the number field; nothing is taken before you touch.", balance.offered(this::back));
+        balance.lookAgain();
+        showBalances();
+    }
+
+    private void showBalances() {
+        choose(BALANCES, "Its readings appear in the number field; nothing is taken before you touch.", balance.offered(this::back, () -> {
+            if (choosing != null && choices.title().equals(BALANCES)) {
+                showBalances();
+            }
+        }));
     }
 
     // --- keyboard

@@ -1,6 +1,8 @@
 package org.flexwright.workbench.bench;
 
 import java.time.Clock;
+import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 
 import org.eclipse.emf.ecore.EObject;
@@ -13,12 +15,16 @@ import org.eclipse.swt.widgets.Listener;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IWorkbenchWindow;
+import org.flexwright.core.balance.BalanceSource;
 import org.flexwright.core.bench.ClockWatch;
 import org.flexwright.model.Trial;
 import org.flexwright.workbench.kit.Kit;
 import org.flexwright.workbench.project.ProjectListener;
 import org.flexwright.workbench.project.ProjectService;
 import org.flexwright.workbench.settings.Settings;
+import org.osgi.framework.BundleContext;
+import org.osgi.framework.FrameworkUtil;
+import org.osgi.framework.InvalidSyntaxException;
 
 /**
  * The bench view: a window of its own over the whole screen, one for each window of the workbench. Leaving it stops nothing; the clock is the wall's.
@@ -62,7 +68,7 @@ public final class BenchWindow {
         sounds = new Sounds(display, settings::benchSound);
         pane = new BenchPane(shell, look);
         work = new BenchWork(projects::session, projects.registries(), clock, trial);
-        desk = new BenchDesk(pane, look, work, sounds, new ClockWatch(clock), new Kept(settings), new BalanceDesk(), shell::close);
+        desk = new BenchDesk(pane, look, work, sounds, new ClockWatch(clock), new Kept(settings), new BalanceDesk(display, BenchWindow::balances), shell::close);
         shell.setData(KEY, this);
         shell.addListener(SWT.Resize, event -> fit());
         shell.addListener(SWT.Dispose, event -> gone());
@@ -109,6 +115,15 @@ public final class BenchWindow {
 
     BenchLook look() {
         return look;
+    }
+
+    private static List<BalanceSource> balances() {
+        BundleContext context = FrameworkUtil.getBundle(BenchWindow.class).getBundleContext();
+        try {
+            return context.getServiceReferences(BalanceSource.class, null).stream().map(context::getService).filter(Objects::nonNull).toList();
+        } catch (InvalidSyntaxException e) {
+            throw new IllegalStateException("A null filter is no filter.", e);
+        }
     }
 
     private void fit() {

@@ -81,6 +81,11 @@ final class Choices extends Composite {
         }
     }
 
+    /** What is chosen now. */
+    String title() {
+        return head.words();
+    }
+
     /** What was written; empty when nothing. */
     String written() {
         return own == null || own.isDisposed() ? "" : own.getText().strip();
