@@ -62,7 +62,7 @@ final class CostCall extends ProjectCall {
         reply.line("  cost a good part: " + sheet.perGoodPartText() + (sheet.good() == null ? "" : "; good parts: " + FieldText.band(sheet.good().low(), sheet.good().likely(), sheet
                 .good().high(), QuantityKind.NUMBER, "") + " of " + sheet.made()));
         for (CostShare share : sheet.shares()) {
-            String amount = share.eur() == null ? "not known" : FieldText.band(share.eur().low(), share.eur().likely(), share.eur().high(), QuantityKind.MONEY, "EUR");
+            String amount = share.eur() == null ? "not known" : CostSheet.money(share.eur());
             reply.line("    " + share.label() + ": " + amount + ". " + share.why() + (share.eur() == null ? "" : "   [" + share.eur().source().display() + "]"));
             if (share.eur() != null) {
                 reply.result("cost " + share.id(), Value.band(share.eur(), "EUR"));

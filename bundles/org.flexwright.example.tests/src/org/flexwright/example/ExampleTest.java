@@ -128,7 +128,7 @@ class ExampleTest {
 
     @Test
     void everyTrialIsThereWithItsConclusion() {
-        assertEquals(List.of("T01", "T02", "T03", "T04", "T05", "T06", "T07", "T08", "T09"), project.getTrials().stream().map(Trial::getCode).toList());
+        assertEquals(List.of("T01", "T02", "T03", "T04", "T05", "T06", "T07", "T08", "T09", "T10", "T11", "T12"), project.getTrials().stream().map(Trial::getCode).toList());
         List<Instant> days = project.getSessions().stream().map(s -> s.getAt()).toList();
         assertEquals(days.stream().sorted().toList(), days, "told in the order it happened");
         assertTrue(project.getTrials().stream().allMatch(t -> t.getConclusion() != null && t.getConclusion().endsWith(".")));

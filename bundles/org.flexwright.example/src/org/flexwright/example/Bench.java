@@ -129,6 +129,26 @@ final class Bench {
         return lot;
     }
 
+    /** A lot that stands there unopened. */
+    Lot sealed(MaterialGrade grade, String code, String expires, double price, double grams) {
+        Lot lot = ModelFactory.eINSTANCE.createLot();
+        lot.setCode(code);
+        lot.setExpires(LocalDate.parse(expires));
+        lot.setPrice(price);
+        lot.setAmount(grams);
+        edit("Add lot " + code, e -> e.add(grade, ModelPackage.Literals.MATERIAL_GRADE__LOTS, lot));
+        return lot;
+    }
+
+    /** The smallest amount these are sold in. */
+    void pack(double grams, MaterialGrade... grades) {
+        edit("Packs", e -> List.of(grades).forEach(grade -> e.set(grade, ModelPackage.Literals.MATERIAL_GRADE__PACK_SIZE, grams)));
+    }
+
+    Registries registries() {
+        return registries;
+    }
+
     Instrument instrument(String name, String kind, String unit, double resolution, double accuracy) {
         Instrument instrument = ModelFactory.eINSTANCE.createInstrument();
         instrument.setName(name);

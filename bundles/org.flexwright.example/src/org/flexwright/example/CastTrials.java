@@ -1,6 +1,13 @@
 package org.flexwright.example;
 
+import java.time.LocalDate;
+import java.time.ZoneId;
 
+import org.flexwright.core.batch.BatchPlan;
+import org.flexwright.core.batch.BatchPlanner;
+import org.flexwright.core.batch.BatchWish;
+import org.flexwright.core.batch.Batches;
+import org.flexwright.core.calc.Outcome;
 import org.flexwright.core.find.FindingService;
 import org.flexwright.core.trial.Attachments;
 import org.flexwright.core.trial.Recipes;
@@ -11,6 +18,7 @@ import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Part;
 import org.flexwright.model.PartRole;
 import org.flexwright.model.PieceKind;
+import org.flexwright.model.Project;
 import org.flexwright.model.Session;
 import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
@@ -23,6 +31,7 @@ final class CastTrials {
     private static final String FILL = "moulding.fill";
     private static final double A = 22.88;
     private static final double B = 21.57;
+    private static final int TEN = 10;
     private static final int SILICONE = 0x9A7F6A;
     private static final int RUBBER = 0x4A5A78;
 
@@ -57,6 +66,19 @@ final class CastTrials {
         bench.at("2026-05-02T12:00");
         bench.edit("Freeze recipe R1", e -> Recipes.freeze(e, t08, "R1", "maker (invented)",
                 "Peak force 0.70 to 0.90 N on every part, no part above 1.2 N; comes back within 0.3 s; none rests inverted.", java.util.List.of()));
+        nextYear();
+    }
+
+    /** Ten more are planned for next year: by then the bottle of part A in use has expired, the other one is another lot. */
+    private void nextYear() {
+        bench.at("2026-05-03T12:00");
+        Project project = bench.session().project();
+        BatchWish wish = BatchWish.of(TEN, Bench.moment("2027-04-12T08:00"), ZoneId.of("UTC")).withAgreed(2, LocalDate.parse("2027-04-30"));
+        if (BatchPlanner.plan(project, project.getRecipes().getFirst(), wish, bench.registries()) instanceof Outcome.Done<BatchPlan> plan) {
+            bench.edit("Plan ten more for next year", e -> Batches.create(e, plan.results(), bench.registries(), null, "Ten more, next year"));
+        } else {
+            throw new IllegalStateException("The example cannot plan its batch.");
+        }
     }
 
     private Trial t03() {
@@ -188,9 +210,12 @@ final class CastTrials {
     }
 
     private Trial t08(Trial t06) {
+        bench.at("2026-04-14T19:00");
+        story.workshop();
         Session made = story.session("S14", "2026-04-18T10:00", 21.5, 44, "61;60.5;61;61;60.5");
         Trial trial = bench.copy(t06, "T08", "polyurethane, 4 phr dried powder, wall 1.5", "Powder dried overnight at 105 °C, wall 0.1 mm thicker.");
         filled(trial, made, 1.5, 1.78, true);
+        story.cast(story.thickMould, trial, 3);
         Session read = button(trial, made, "2026-04-19T10:00", "49;49;49.5;48.5;49", "2026-04-22T18:30", "S15");
         parts(trial, read, 1.5, "2026-04-19T10:00", new String[] { "48.5;49;48.5;49;48.5", "49;49;49.5;49;48.5", "49.5;49;49.5;49.5;49" },
                 new String[] { "0.80;0.80;0.81", "0.81;0.81;0.81", "0.82;0.82;0.81" }, "0.67");

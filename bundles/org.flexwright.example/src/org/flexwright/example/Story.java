@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import org.flexwright.core.process.HazardPrompt;
 import org.flexwright.core.trial.Acknowledgements;
 import org.flexwright.core.trial.Attachments;
+import org.flexwright.core.trial.Moulds;
 import org.flexwright.core.trial.TargetSheets;
 import org.flexwright.model.AttachmentKind;
 import org.flexwright.model.ControlPiece;
@@ -17,6 +18,7 @@ import org.flexwright.model.MaterialValue;
 import org.flexwright.model.Measurement;
 import org.flexwright.model.ModelFactory;
 import org.flexwright.model.ModelPackage;
+import org.flexwright.model.Mould;
 import org.flexwright.model.Need;
 import org.flexwright.model.PartRole;
 import org.flexwright.model.PieceKind;
@@ -53,6 +55,7 @@ final class Story {
     Instrument forceGauge;
     Instrument camera;
     ControlPiece control;
+    Mould thickMould;
     Lot partA;
     Lot partB;
     Lot powder;
@@ -109,7 +112,8 @@ final class Story {
         value(b, "materials.density", "g/cm3", 1.10, null, null);
         value(b, "mixing.hydroxyl-value", "", 170, null, null);
         partA = bench.lot(a, "A-2511", "2026-02-20", "2026-11-30", 31, 1000);
-        partB = bench.lot(b, "B-2511", "2026-02-20", "2026-11-30", 27, 1000);
+        partB = bench.lot(b, "B-2511", "2026-02-20", "2027-11-30", 27, 1000);
+        bench.pack(500, a, b);
         MaterialGrade silica = bench.grade("POW", "fine silica powder", null, PartRole.FILLER, "H373");
         value(silica, "materials.density", "g/cm3", 2.2, null, null);
         powder = bench.lot(silica, "P-01", "2025-10-01", "2028-10-01", 12, 500);
@@ -121,6 +125,31 @@ final class Story {
         oldResin = bench.lot(soft, "R-2409", "2024-09-10", "2025-09-30", 55, 500);
         resin = bench.lot(soft, "R-2601", "2026-02-09", "2027-01-31", 55, 500);
         strand = bench.lot(bench.grade("FIL", "flexible filament 74A", "tpu-70a", PartRole.SINGLE), "F-33", "2026-01-12", "2029-01-01", 42, 500);
+    }
+
+    /** The mould for the wall of 1.5 mm, and a second bottle of A, what work and cups count; invented like everything else. */
+    void workshop() {
+        thickMould = ModelFactory.eINSTANCE.createMould();
+        thickMould.setName("dome, wall 1.5 mm, four cavities");
+        thickMould.setMaterial("vat print, baked, barrier coat");
+        thickMould.setMadeOn(LocalDate.parse("2026-04-14"));
+        thickMould.setCavities(4);
+        thickMould.setCastsBefore(2);
+        thickMould.setCastsLimit(25);
+        thickMould.setTurnMinutes(17.5 * 60);
+        thickMould.setPrice(48.0);
+        thickMould.setNote("Two trial casts with wax before the first good one.");
+        bench.sealed((MaterialGrade) partA.eContainer(), "A-2604", "2027-08-31", 33, 1000);
+        bench.edit("Add mould, hour and cup", e -> {
+            Moulds.add(e, thickMould);
+            e.set(e.project(), ModelPackage.Literals.PROJECT__HOURLY_RATE, 18.0);
+            e.set(e.project(), ModelPackage.Literals.PROJECT__CUP_PRICE, 0.60);
+        });
+    }
+
+    /** A cast is counted. */
+    void cast(Mould mould, Trial trial, int parts) {
+        bench.edit("Count the cast of " + trial.getCode(), e -> Moulds.cast(e, mould, trial, "wax, two thin coats", true, parts));
     }
 
     private void value(MaterialGrade grade, String property, String unit, double sheet, Double own, String how) {

@@ -49,7 +49,12 @@ public record CostSheet(List<CostShare> shares, int made, Estimate good, List<St
         if (each == null) {
             return total() == null || made == 0 ? say("cost.unknown") : say("cost.perhapsNone", amount(total().low()));
         }
-        return complete() ? FieldText.band(each.low(), each.likely(), each.high(), QuantityKind.MONEY, "EUR") : say("cost.atLeast", amount(each.low()));
+        return complete() ? money(each) : say("cost.atLeast", amount(each.low()));
+    }
+
+    /** An amount with its band, in EUR; cents where nothing is uncertain. */
+    public static String money(Estimate eur) {
+        return eur.high() > eur.low() ? FieldText.band(eur.low(), eur.likely(), eur.high(), QuantityKind.MONEY, "EUR") : amount(eur.likely());
     }
 
     private static String amount(double eur) {

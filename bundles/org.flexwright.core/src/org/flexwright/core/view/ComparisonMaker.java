@@ -1,10 +1,12 @@
 package org.flexwright.core.view;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 
 import org.flexwright.core.process.ProcessKind;
@@ -40,7 +42,10 @@ final class ComparisonMaker {
         this.pooled = pooled;
         this.version = sheet == null ? 0 : sheet.getVersion();
         this.targets = sheet == null ? List.of() : sheet.getTargets();
-        project.getTrials().forEach(t -> byRoute.computeIfAbsent(text(t.getRoute()), r -> new ArrayList<>()).add(t));
+        Set<Trial> unmade = new HashSet<>();
+        project.getBatches().forEach(batch -> batch.getPots().stream().filter(pot -> pot.getParts().isEmpty()).forEach(unmade::add));
+        // a pot of a batch repeats a recipe: until it has parts there is nothing to compare
+        project.getTrials().stream().filter(t -> !unmade.contains(t)).forEach(t -> byRoute.computeIfAbsent(text(t.getRoute()), r -> new ArrayList<>()).add(t));
     }
 
     Comparison make() {
