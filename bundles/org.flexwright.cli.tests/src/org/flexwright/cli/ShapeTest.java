@@ -52,7 +52,8 @@ class ShapeTest {
                                 "add", "--code", "A"), List.of("lot", "add", "--material", "A", "--code", "1"), List.of("session", "add", "--code", "S"),
                 List.of("trial", "new", "--route", "vatprint.vat"), List.of("trial", "copy", "T01"), List.of("trial", "show", "T01"), List.of("trial",
                         "compare"), List.of("trial", "prompts", "T01"), List.of("recipe", "freeze", "T01", "--code", "R"), List.of("recipe", "show"), List
-                                .of("report"), List.of("calc", "list"), List.of("calc", "show", "mixing.batch"), List.of("calc", "run", "mixing.batch"),
+                                .of("report"), List.of("find", "40-44", "A", "--save", "soft"), List.of("find", "--saved", "soft"), List.of("find", "bubbles", "--in", "."), List
+                                        .of("find"), List.of("calc", "list"), List.of("calc", "show", "mixing.batch"), List.of("calc", "run", "mixing.batch"),
                 List.of("plugin", "list"), List.of("trial", "show", "none"));
         for (List<String> call : calls) {
             List<String> args = new ArrayList<>(call);

@@ -9,6 +9,7 @@ import org.flexwright.core.exchange.ImportChange;
 import org.flexwright.core.exchange.ImportChange.Kind;
 import org.flexwright.core.exchange.ImportOptions;
 import org.flexwright.core.exchange.ImportPlan;
+import org.flexwright.core.exchange.ProjectJson;
 import org.flexwright.core.exchange.TableImport;
 import org.flexwright.core.exchange.Watch;
 import org.flexwright.core.session.ProjectSession;
@@ -20,7 +21,7 @@ import picocli.CommandLine.Parameters;
 /** Records from other programs. */
 @Command(name = "import", description = "Take records in: what would change is listed first with --dry-run; all of it is taken or nothing.",
         mixinStandardHelpOptions = true, footer = { "", "Example: flexwright import csv dome-tables --dry-run --project dome.flexwright" },
-        subcommands = { ImportNoun.Csv.class })
+        subcommands = { ImportNoun.Csv.class, ImportNoun.Json.class })
 final class ImportNoun extends Noun {
     /** Lines of a list that people still read. */
     private static final int SHOWN = 50;
@@ -59,6 +60,25 @@ final class ImportNoun extends Noun {
                     ImportPlan plan = TableImport.plan(session, services.registries().packages(), from, new ImportOptions(remove, decimal, true), Watch.NONE);
                     return taken(reply, session, plan, dryRun);
                 }
+            } catch (IOException e) {
+                throw new CliException(place + " cannot be read.", e);
+            }
+        }
+    }
+
+    @Command(name = "json", description = "Make a new project of what flexwright export json wrote.", mixinStandardHelpOptions = true,
+            footer = { "", "Example: flexwright import json dome.json --new copy.flexwright" })
+    static final class Json extends Call {
+        @Parameters(paramLabel = "FILE", description = "The file.")
+        Path place;
+        @Option(names = "--new", paramLabel = "FOLDER", required = true, description = "Folder to make; its name ends in .flexwright.")
+        Path fresh;
+
+        @Override
+        protected Reply reply(CliServices services) {
+            try (ProjectSession made = ProjectJson.create(services.store(), services.registries().packages(), services.workingFolder().resolve(place), services
+                    .workingFolder().resolve(fresh), Watch.NONE)) {
+                return new Reply(id()).words("folder", made.folder().getFileName().toString()).words("title", String.valueOf(made.project().getTitle()));
             } catch (IOException e) {
                 throw new CliException(place + " cannot be read.", e);
             }

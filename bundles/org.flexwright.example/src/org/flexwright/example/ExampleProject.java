@@ -3,6 +3,7 @@ package org.flexwright.example;
 import java.nio.file.Path;
 
 import org.flexwright.core.registry.Registries;
+import org.flexwright.core.search.SavedSearches;
 import org.flexwright.core.session.ModelThread;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.session.ProjectStore;
@@ -52,6 +53,7 @@ public final class ExampleProject {
             casts.tell();
             prints.filament();
             casts.secondDay();
+            session.execute("Save a search", edit -> SavedSearches.save(edit, "Snaps, 40 to 50 A", "trials snapped 40-50 A"));
             session.save();
         }
     }

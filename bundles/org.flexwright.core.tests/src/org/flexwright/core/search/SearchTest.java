@@ -214,6 +214,7 @@ class SearchTest {
         Trial out = trial("T2", "2026-01-01");
         answer(part(out, "P1"), "t.inverted", false);
         trial("T3", "2026-01-01");
+        answer(part(in, "P2"), "t.inverted", false);
         assertEquals("T1", found("inverted"));
         assertEquals("T1", found("rests inverted"));
         assertEquals("T2", found("never inverted"));

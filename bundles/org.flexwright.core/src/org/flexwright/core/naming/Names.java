@@ -7,6 +7,7 @@ import java.util.Objects;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
+import org.flexwright.model.Acknowledgement;
 import org.flexwright.model.Attachment;
 import org.flexwright.model.Batch;
 import org.flexwright.model.BenchNote;
@@ -29,6 +30,7 @@ import org.flexwright.model.SavedSearch;
 import org.flexwright.model.Session;
 import org.flexwright.model.Specimen;
 import org.flexwright.model.Step;
+import org.flexwright.model.StopOverride;
 import org.flexwright.model.Target;
 import org.flexwright.model.TargetSheet;
 import org.flexwright.model.Trial;
@@ -59,6 +61,12 @@ public final class Names {
         }
         if (object instanceof Recipe recipe) {
             return (filled(recipe.getCode()) ? recipe.getCode() : "Recipe") + " v" + recipe.getVersion();
+        }
+        if (object instanceof Acknowledgement tick) {
+            return "Caution read" + (filled(tick.getPrompt()) ? ": " + tick.getPrompt() : "") + (filled(tick.getWho()) ? ", by " + tick.getWho() : "");
+        }
+        if (object instanceof StopOverride override) {
+            return "Gone against " + (filled(override.getRule()) ? override.getRule() : "a finding");
         }
         if (object instanceof MouldCast cast) {
             return cast.getTrial() == null ? "Cast without a trial" : "Cast of " + cast.getTrial().getCode();

@@ -161,6 +161,10 @@ final class CardIndex {
             String whole = Plain.word(query.typed());
             found.sort(Comparator.comparing((Card c) -> c.kind).thenComparing(c -> !Plain.word(c.code).equals(whole) && !Plain.word(c.name).equals(whole)).thenComparing(c -> c.day,
                     Comparator.nullsLast(Comparator.reverseOrder())).thenComparing(c -> c.code, Comparator.reverseOrder()).thenComparing(c -> c.id));
+            // cautions read are many and alike: counted, and shown to whoever asks for them
+            if (query.terms().stream().noneMatch(Term.Kinds.class::isInstance)) {
+                found.removeIf(card -> card.kind == ThingKind.CAUTION);
+            }
             List<Hit> hits = best(found, most).stream().map(card -> hit(card, query)).toList();
             return new Answer(query.typed(), query.terms().stream().map(Term::say).toList(), left, hits, counts, unread);
         } finally {

@@ -251,13 +251,18 @@ sealed interface Term {
             return said;
         }
 
+        /** The first number that means it; a no counts only where nothing of the thing was read as yes. */
         private int number(Card card) {
+            int found = -1;
             for (int i = 0; i < card.lows.length; i++) {
-                if (card.numberLabels[i].property().equals(property) && means(card, i)) {
-                    return i;
+                if (card.numberLabels[i].property().equals(property)) {
+                    if (yes != null && !yes && card.sort(i) == Card.Sort.YES) {
+                        return -1;
+                    }
+                    found = found < 0 && means(card, i) ? i : found;
                 }
             }
-            return -1;
+            return found;
         }
 
         private boolean means(Card card, int i) {

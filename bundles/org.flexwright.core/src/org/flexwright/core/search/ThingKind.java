@@ -55,7 +55,7 @@ public enum ThingKind {
     FILE(Attachment.class, "files", "photos", "pictures", "attachments"),
     /** A stop finding that was gone against, with its reason. */
     OVERRIDE(StopOverride.class, "overrides"),
-    /** A caution or data sheet that was read. */
+    /** A caution or data sheet that was read; among other things they are counted only, shown when asked for. */
     CAUTION(Acknowledgement.class, "cautions"),
     /** The project itself. */
     PROJECT(Project.class, "projects");
