@@ -65,7 +65,7 @@ final class CsvIn implements Closeable {
             reader.readLine();
         }
         CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(separator).setIgnoreEmptyLines(false).get();
-        CsvIn in = new CsvIn(name, charset, separator, CSVParser.builder().setReader(reader).setFormat(format).get());
+        CsvIn in = new CsvIn(name, charset, separator, CSVParser.parse(reader, format));
         in.rowsBefore = hint ? 1 : 0;
         if (!in.next()) {
             in.close();
