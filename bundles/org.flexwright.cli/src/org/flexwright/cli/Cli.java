@@ -126,7 +126,7 @@ public final class Cli {
 
         static List<Object> nouns() {
             return List.of(new ProjectNoun(), new NeedNoun(), new ReferenceNoun(), new TargetNoun(), new StockNouns.MaterialNoun(), new StockNouns.LotNoun(),
-                    new StockNouns.InstrumentNoun(), new ControlNoun(), new StockNouns.SessionNoun(), new TrialNoun(), new BenchNoun(), new PremixNoun(), new RecipeNoun(), new BatchNoun(), new MouldNoun(), new StockNoun(), new CostCall(),
+                    new StockNouns.InstrumentNoun(), new ControlNoun(), new StockNouns.SessionNoun(), new TrialNoun(), new BenchNoun(), new PremixNoun(), new RecipeNoun(), new PackNoun(), new BatchNoun(), new MouldNoun(), new StockNoun(), new CostCall(),
                     new CalcNoun(),
                     new PluginNoun(), new ReportCall(), new FindCall(),
                     new ExportNoun(), new ImportNoun(), new BackupNoun(),

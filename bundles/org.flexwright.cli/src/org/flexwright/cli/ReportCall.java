@@ -2,11 +2,11 @@ package org.flexwright.cli;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
+import java.util.Map;
 
 import org.flexwright.core.session.ProjectSession;
+import org.flexwright.report.PackFiles;
 import org.flexwright.report.Report;
 
 import picocli.CommandLine.Command;
@@ -29,13 +29,7 @@ final class ReportCall extends ProjectCall {
         String html = Report.html(session.project(), services.registries(), session.folder(), services.clock().instant(), services.programVersion());
         Path target = services.workingFolder().resolve(out).toAbsolutePath();
         try {
-            Path beside = target.resolveSibling("." + target.getFileName() + ".part");
-            try {
-                Files.writeString(beside, html, StandardCharsets.UTF_8);
-                Files.move(beside, target, StandardCopyOption.REPLACE_EXISTING);
-            } finally {
-                Files.deleteIfExists(beside);
-            }
+            PackFiles.put(Map.of(target, html.getBytes(StandardCharsets.UTF_8)));
         } catch (IOException e) {
             throw new CliException("The report cannot be written to " + out + ": the folder is missing, read-only or full.", e);
         }

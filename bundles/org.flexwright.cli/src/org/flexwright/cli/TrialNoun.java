@@ -25,6 +25,7 @@ import org.flexwright.model.PropertyKey;
 import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
 import org.flexwright.model.TrialState;
+import org.flexwright.report.photo.CodeReader;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -256,11 +257,12 @@ final class TrialNoun extends Noun {
         }
     }
 
-    @Command(name = "attach", description = "Copy a photo, settings file, data sheet or curve into the project.", mixinStandardHelpOptions = true,
-            footer = { "", "Example: flexwright trial attach T05 rim.png --kind photo --caption \"rim, scale 10 mm\"" })
-    static final class Attach extends OneTrial {
-        @Parameters(index = "1", paramLabel = "FILE", description = "The file.")
-        Path file;
+    @Command(name = "attach", description = "Copy a photo, settings file, data sheet or curve into the project. A photo without a trial goes to the trial whose label is in it.",
+            mixinStandardHelpOptions = true, footer = { "", "Example: flexwright trial attach T05 rim.png --kind photo --caption \"rim, scale 10 mm\"",
+                    "Example: flexwright trial attach rim.jpg" })
+    static final class Attach extends ProjectCall {
+        @Parameters(arity = "1..2", paramLabel = "[TRIAL] FILE", description = "Code of the trial and the file; the file alone when it is a photo with a label in it.")
+        List<String> names;
         @Option(names = "--kind", description = "photo, settings, data sheet, curve or other.")
         String kind = "photo";
         @Option(names = "--caption", description = "Words under it.")
@@ -269,13 +271,24 @@ final class TrialNoun extends Noun {
         @Override
         protected Reply work(CliServices services, ProjectSession session) {
             AttachmentKind type = Find.word("kind", AttachmentKind.VALUES, kind);
-            Trial trial = trial(session);
+            Trial named = names.size() == 2 ? Find.trial(session.project(), names.get(0)) : null;
+            String file = names.get(names.size() - 1);
             Path from = services.workingFolder().resolve(file);
             if (!Files.isReadable(from) || !Files.isRegularFile(from)) {
                 throw new CliException("The file " + file + " cannot be read: it is not there, is no file, or may not be read.", null);
             }
+            Trial trial = named == null ? shown(from, type, session) : named;
             Attachment copied = Attachments.copyIn(session, from, type, caption, trial);
-            return new Reply(id()).words("trial", trial.getCode()).words("copied to", copied.getPath()).words("sha256", copied.getSha256());
+            Reply reply = new Reply(id()).words("trial", trial.getCode()).words("copied to", copied.getPath()).words("sha256", copied.getSha256());
+            return named == null ? reply.words("found by", "label in the photo") : reply;
+        }
+
+        private static Trial shown(Path photo, AttachmentKind type, ProjectSession session) {
+            if (type != AttachmentKind.PHOTO) {
+                throw new UsageException("Say which trial the file belongs to: only a photo can show a label.");
+            }
+            CodeReader.Proposal proposal = CodeReader.propose(photo, session.project());
+            return proposal.trial().orElseThrow(() -> new UsageException(proposal.refusal()));
         }
     }
 }

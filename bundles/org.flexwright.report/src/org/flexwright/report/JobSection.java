@@ -9,6 +9,7 @@ import org.flexwright.core.registry.Registries;
 import org.flexwright.core.verdict.Limits;
 import org.flexwright.model.Importance;
 import org.flexwright.model.Measurement;
+import org.flexwright.model.Need;
 import org.flexwright.model.Project;
 import org.flexwright.model.PropertyKey;
 import org.flexwright.model.Reading;
@@ -17,43 +18,49 @@ import org.flexwright.model.Specimen;
 import org.flexwright.model.Target;
 import org.flexwright.model.TargetSheet;
 import org.flexwright.quantity.QuantityFormat;
+import org.flexwright.report.doc.Blocks;
+import org.flexwright.report.doc.Tone;
+import org.flexwright.report.photo.Photos;
 
 /** Job, needs, reference part and target sheets; and the readings of any piece. */
 final class JobSection {
     private final Project project;
     private final Registries registries;
     private final Photos photos;
-    private final Html html;
+    private final Blocks blocks;
 
-    JobSection(Project project, Registries registries, Photos photos, Html html) {
+    JobSection(Project project, Registries registries, Photos photos, Blocks blocks) {
         this.photos = photos;
         this.project = project;
         this.registries = registries;
-        this.html = html;
+        this.blocks = blocks;
     }
 
     void write() {
-        html.element("h2", "The job");
-        if (project.getJob() != null) {
-            html.element("p", project.getJob());
-        }
-        html.open("ul");
-        project.getNeeds().forEach(n -> html.element("li", (n.getImportance() == Importance.MUST ? "Must: " : "Nice: ") + n.getText()));
-        html.close("ul");
+        blocks.heading(2, "The job").say(project.getJob());
+        blocks.items(needs(project.getNeeds()));
         for (ReferencePart part : project.getReferenceParts()) {
-            html.element("h2", "Reference part: " + part.getName());
-            html.element("p", String.join(" ", about(part)));
-            readings(part, registries, html);
-            part.getPhotos().forEach(photo -> photos.write(photo, html));
+            blocks.heading(2, "Reference part: " + part.getName());
+            reference(part);
         }
         for (TargetSheet sheet : project.getTargetSheets()) {
-            html.element("h2", "Target sheet v" + sheet.getVersion());
-            html.element("p", sheet.getFrozenAt() == null ? "Open." : "Frozen " + Report.moment(sheet.getFrozenAt()) + " by " + sheet.getFrozenBy()
-                    + "." + (sheet.getReason() == null ? "" : " " + sheet.getReason()));
-            html.open("table").row("th", List.of("Property", "Limits", "Conditions", "Weight", "Reject"));
-            sheet.getTargets().forEach(this::target);
-            html.close("table");
+            blocks.heading(2, "Target sheet v" + sheet.getVersion());
+            blocks.say(sheet.getFrozenAt() == null ? "Open." : "Frozen " + Report.moment(sheet.getFrozenAt()) + " by " + sheet.getFrozenBy() + "."
+                    + (sheet.getReason() == null ? "" : " " + sheet.getReason()));
+            blocks.table(List.of("Property", "Limits", "Conditions", "#Weight", "Reject"), sheet.getTargets().stream().map(this::target).toList());
         }
+    }
+
+    /** Needs in the user's words, what must be apart from what would be nice. */
+    static List<String> needs(List<Need> needs) {
+        return needs.stream().map(n -> (n.getImportance() == Importance.MUST ? "Must: " : "Nice: ") + n.getText()).toList();
+    }
+
+    /** What is known of a reference part. */
+    void reference(ReferencePart part) {
+        blocks.say(String.join(" ", about(part)));
+        readings(part, registries, blocks);
+        part.getPhotos().forEach(photo -> blocks.add(photos.figure(photo)));
     }
 
     private static List<String> about(ReferencePart part) {
@@ -71,14 +78,14 @@ final class JobSection {
         return sentences;
     }
 
-    private void target(Target target) {
+    private List<String> target(Target target) {
         String id = target.getKey().getProperty();
         PropertyDef def = registries.findProperty(id).orElse(null);
         String unit = def == null || def.yesNo() ? "" : " " + def.kind().unit().display();
         String reject = (target.getRejectBelow() == null ? "" : "below " + QuantityFormat.plain(target.getRejectBelow()) + unit + " ") + (target
                 .getRejectAbove() == null ? "" : "above " + QuantityFormat.plain(target.getRejectAbove()) + unit);
-        html.row("td", List.of(def == null ? id + " (its plugin is absent)" : def.title(), def == null ? "" : Limits.text(target, def), conditions(target
-                .getKey()), target.getWeight() == null ? "" : QuantityFormat.plain(target.getWeight()), reject));
+        return List.of(def == null ? id + " (its plugin is absent)" : def.title(), def == null ? "" : Limits.text(target, def), conditions(target
+                .getKey()), target.getWeight() == null ? "" : QuantityFormat.plain(target.getWeight()), reject);
     }
 
     static String conditions(PropertyKey key) {
@@ -96,17 +103,16 @@ final class JobSection {
     }
 
     /** Every single reading of a piece. */
-    static void readings(Specimen piece, Registries registries, Html html) {
+    static void readings(Specimen piece, Registries registries, Blocks blocks) {
         if (piece.isFailed()) {
-            html.element("p", "Failed" + (piece.getFailReason() == null ? "." : ": " + piece.getFailReason()));
+            blocks.say("Failed" + (piece.getFailReason() == null ? "." : ": " + piece.getFailReason()));
         }
         if (piece.getMeasurements().isEmpty()) {
-            html.element("p", "Nothing was read yet.", "class", "quiet");
+            blocks.say("Nothing was read yet.", Tone.QUIET);
             return;
         }
-        html.open("table").row("th", List.of("Property", "Every reading", "Unit", "Conditions", "Session", "Gauge", "Known"));
-        piece.getMeasurements().forEach(m -> reading(m, registries, html));
-        html.close("table");
+        blocks.table(List.of("Property", "Every reading", "Unit", "Conditions", "Session", "Gauge", "Known"), piece.getMeasurements().stream().map(m -> reading(m,
+                registries)).toList());
     }
 
     private static String readings(int count) {
@@ -120,14 +126,17 @@ final class JobSection {
         return !def.yesNo() && printed.endsWith(unit) ? printed.substring(0, printed.length() - unit.length()) : printed;
     }
 
-    private static void reading(Measurement measurement, Registries registries, Html html) {
+    /** All readings of a measurement without their unit, what was left out with its reason; {@code def} is null when its plugin is absent. */
+    static String values(Measurement measurement, PropertyDef def) {
+        return def == null ? readings(measurement.getReadings().size()) + " kept; the plugin of this property is absent" : String.join("; ", measurement.getReadings().stream()
+                .map(r -> bare(def, r) + (r.getLeftOut() == null ? "" : " (left out: " + r.getLeftOut() + ")")).toList());
+    }
+
+    private static List<String> reading(Measurement measurement, Registries registries) {
         String id = measurement.getKey().getProperty();
         PropertyDef def = registries.findProperty(id).orElse(null);
-        String values = def == null ? readings(measurement.getReadings().size()) + " kept; the plugin of this property is absent" : String.join("; ",
-                measurement.getReadings().stream().map(r -> bare(def, r) + (r.getLeftOut() == null ? "" : " (left out: " + r.getLeftOut()
-                        + ")")).toList());
-        html.row("td", List.of(def == null ? id : def.title(), values, def == null || def.yesNo() ? "" : def.kind().unit().display(), conditions(
+        return List.of(def == null ? id : def.title(), values(measurement, def), def == null || def.yesNo() ? "" : def.kind().unit().display(), conditions(
                 measurement.getKey()), measurement.getSession() == null ? "" : measurement.getSession().getCode(), measurement.getInstrument() == null ? ""
-                        : measurement.getInstrument().getName(), measurement.getKnowledge() == null ? "" : measurement.getKnowledge().getLiteral()));
+                        : measurement.getInstrument().getName(), measurement.getKnowledge() == null ? "" : measurement.getKnowledge().getLiteral());
     }
 }

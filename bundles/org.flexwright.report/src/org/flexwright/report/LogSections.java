@@ -15,19 +15,20 @@ import org.flexwright.model.Entry;
 import org.flexwright.model.Lot;
 import org.flexwright.model.Project;
 import org.flexwright.model.StopOverride;
+import org.flexwright.report.doc.Blocks;
 
 /** What people ticked, went against and noted: who, when, and why. */
 final class LogSections {
     private final Project project;
     private final Registries registries;
     private final Subjects subjects;
-    private final Html html;
+    private final Blocks blocks;
 
-    LogSections(Project project, Registries registries, Subjects subjects, Html html) {
+    LogSections(Project project, Registries registries, Subjects subjects, Blocks blocks) {
         this.project = project;
         this.registries = registries;
         this.subjects = subjects;
-        this.html = html;
+        this.blocks = blocks;
     }
 
     void write(List<Finding> findings) {
@@ -41,30 +42,25 @@ final class LogSections {
             return;
         }
         List<StopOverride> holding = findings.stream().flatMap(f -> FindingService.overridden(f, project).stream()).toList();
-        html.element("h2", "Findings gone against").open("table").row("th", List.of("Rule", "About", "Reason", "Who", "When", ""));
-        for (StopOverride override : project.getOverrides()) {
-            html.row("td", List.of(registries.findRule(override.getRule()).map(r -> r.title() + " (" + r.id() + ")").orElse(text(override.getRule())), subjects
-                    .name(override.getSubject()), text(override.getReason()), text(override.getWho()), Report.moment(override.getAt()), holding.contains(override)
-                            ? "stands" : "lapsed: what it rested on has changed, or the rule is silent now"));
-        }
-        html.close("table");
+        blocks.heading(2, "Findings gone against").table(List.of("Rule", "About", "Reason", "Who", "When", ""), project.getOverrides().stream().map(override -> List.of(
+                registries.findRule(override.getRule()).map(r -> r.title() + " (" + r.id() + ")").orElse(text(override.getRule())), subjects.name(override.getSubject()),
+                text(override.getReason()), text(override.getWho()), Report.moment(override.getAt()), holding.contains(override) ? "stands"
+                        : "lapsed: what it rested on has changed, or the rule is silent now")).toList());
     }
 
     private void acknowledgements() {
         if (project.getAcknowledgements().isEmpty()) {
             return;
         }
-        html.element("h2", "Cautions and data sheets read").open("table").row("th", List.of("Who", "When", "Caution", "Step", "Session", "Lot",
-                "Data sheet of", "Revision"));
-        project.getAcknowledgements().forEach(this::acknowledgement);
-        html.close("table");
+        blocks.heading(2, "Cautions and data sheets read").table(List.of("Who", "When", "Caution", "Step", "Session", "Lot", "Data sheet of", "Revision"), project
+                .getAcknowledgements().stream().map(this::acknowledgement).toList());
     }
 
-    private void acknowledgement(Acknowledgement tick) {
+    private List<String> acknowledgement(Acknowledgement tick) {
         Lot lot = tick.getLot();
-        html.row("td", List.of(text(tick.getWho()), Report.moment(tick.getAt()), text(tick.getPrompt()), tick.getStep() == null ? "" : subjects.name(tick.getStep()
-                .getId()), tick.getSession() == null ? "" : text(tick.getSession().getCode()), lot == null ? "" : subjects.name(lot.getId()), text(tick
-                        .getSheetDate()), text(tick.getSheetRevision())));
+        return List.of(text(tick.getWho()), Report.moment(tick.getAt()), text(tick.getPrompt()), tick.getStep() == null ? "" : subjects.name(tick.getStep().getId()), tick
+                .getSession() == null ? "" : text(tick.getSession().getCode()), lot == null ? "" : subjects.name(lot.getId()), text(tick.getSheetDate()), text(tick
+                        .getSheetRevision()));
     }
 
     /** Free words, wherever in the project they stand. */
@@ -78,9 +74,7 @@ final class LogSections {
         }
         List<Entry> entries = noted.build().filter(e -> e.getNote() != null && !e.getNote().isBlank()).toList();
         if (!entries.isEmpty()) {
-            html.element("h2", "Notes").open("table").row("th", List.of("About", "Note"));
-            entries.forEach(e -> html.row("td", List.of(subjects.name(e.getId()), e.getNote())));
-            html.close("table");
+            blocks.heading(2, "Notes").table(List.of("About", "Note"), entries.stream().map(e -> List.of(subjects.name(e.getId()), e.getNote())).toList());
         }
     }
 

@@ -1,11 +1,13 @@
 package org.flexwright.report;
 
+import java.util.ArrayList;
 import java.util.List;
 
 import org.flexwright.core.process.CardLine;
 import org.flexwright.core.process.RoleWords;
 import org.flexwright.core.process.StepCard;
 import org.flexwright.core.registry.Registries;
+import org.flexwright.model.Instrument;
 import org.flexwright.model.Lot;
 import org.flexwright.model.MaterialGrade;
 import org.flexwright.model.MaterialValue;
@@ -13,67 +15,74 @@ import org.flexwright.model.Project;
 import org.flexwright.model.Recipe;
 import org.flexwright.model.Step;
 import org.flexwright.quantity.QuantityFormat;
+import org.flexwright.report.doc.Blocks;
 
 /** What stands behind the trials: recipes, materials and lots, sessions, instruments. */
 final class RecordSections {
     private final Project project;
     private final Registries registries;
-    private final Html html;
+    private final Blocks blocks;
 
-    RecordSections(Project project, Registries registries, Html html) {
+    RecordSections(Project project, Registries registries, Blocks blocks) {
         this.project = project;
         this.registries = registries;
-        this.html = html;
+        this.blocks = blocks;
     }
 
     void write() {
         project.getRecipes().forEach(this::recipe);
-        html.element("h2", "Materials and lots").open("table").row("th", List.of("Material", "Role", "Family", "Statements on its sheet", "Lot", "Opened",
-                "Expires", "Its data sheet", "Values: own beside sheet"));
-        project.getGrades().forEach(this::grade);
-        html.close("table").element("h2", "Sessions").open("table").row("th", List.of("Session", "When", "Room °C", "Room %RH", "Who", "Instruments", "Control piece"));
-        project.getSessions().forEach(s -> html.row("td", List.of(text(s.getCode()), Report.moment(s.getAt()), number(s.getRoomC()), number(s.getRoomRh()),
-                text(s.getWho()), String.join(", ", s.getInstruments().stream().map(i -> i.getName()).toList()), s.getControlPiece() == null ? "" : text(s.getControlPiece()
-                        .getCode()))));
-        html.close("table").element("h2", "Instruments").open("table").row("th", List.of("Instrument", "Kind", "Unit", "Resolution", "Accuracy ±"));
-        project.getInstruments().forEach(i -> html.row("td", List.of(text(i.getName()), text(i.getKind()), text(i.getUnit()), number(i.getResolution()),
-                number(i.getAccuracy()))));
-        html.close("table");
+        blocks.heading(2, "Materials and lots");
+        materials(project.getGrades());
+        blocks.heading(2, "Sessions").table(List.of("Session", "When", "#Room °C", "#Room %RH", "Who", "Instruments", "Control piece"), project.getSessions().stream().map(
+                s -> List.of(text(s.getCode()), Report.moment(s.getAt()), number(s.getRoomC()), number(s.getRoomRh()), text(s.getWho()), String.join(", ", s
+                        .getInstruments().stream().map(i -> i.getName()).toList()), s.getControlPiece() == null ? "" : text(s.getControlPiece().getCode()))).toList());
+        blocks.heading(2, "Instruments");
+        instruments(project.getInstruments());
         project.getControlPieces().forEach(piece -> {
-            html.element("h2", "Control piece " + text(piece.getCode()));
-            JobSection.readings(piece, registries, html);
+            blocks.heading(2, "Control piece " + text(piece.getCode()));
+            JobSection.readings(piece, registries, blocks);
         });
     }
 
-    private void recipe(Recipe recipe) {
-        html.element("h2", "Recipe " + recipe.getCode() + " v" + recipe.getVersion());
-        html.element("p", "Frozen " + Report.moment(recipe.getFrozenAt()) + " by " + recipe.getFrozenBy() + " from " + recipe.getPlan().getCode() + ". "
-                + text(recipe.getLimits()));
-        html.open("ol");
-        for (Step step : recipe.getPlan().getSteps()) {
-            html.open("li").text(step.getTitle());
-            List<CardLine> lines = StepCard.lines(step, registries.findStepKind(step.getKind()).orElse(null)).stream().filter(l -> !l.planned().isEmpty())
-                    .toList();
-            if (!lines.isEmpty()) {
-                html.text(": " + String.join("; ", lines.stream().map(l -> l.label() + " " + l.planned()).toList()));
-            }
-            html.close("li");
-        }
-        html.close("ol");
+    /** Gauges, balances and what else was read with. */
+    void instruments(List<Instrument> instruments) {
+        blocks.table(List.of("Instrument", "Kind", "Unit", "#Resolution", "#Accuracy ±"), instruments.stream().map(i -> List.of(text(i.getName()), text(i.getKind()),
+                text(i.getUnit()), number(i.getResolution()), number(i.getAccuracy()))).toList());
     }
 
-    private void grade(MaterialGrade grade) {
+    private void recipe(Recipe recipe) {
+        blocks.heading(2, "Recipe " + recipe.getCode() + " v" + recipe.getVersion());
+        blocks.say("Frozen " + Report.moment(recipe.getFrozenAt()) + " by " + recipe.getFrozenBy() + " from " + recipe.getPlan().getCode() + ". " + text(recipe
+                .getLimits()));
+        List<String> steps = new ArrayList<>();
+        for (Step step : recipe.getPlan().getSteps()) {
+            List<CardLine> lines = StepCard.lines(step, registries.findStepKind(step.getKind()).orElse(null)).stream().filter(l -> !l.planned().isEmpty()).toList();
+            String values = lines.isEmpty() ? "" : ": " + String.join("; ", lines.stream().map(l -> l.label() + " " + l.planned()).toList());
+            steps.add((steps.size() + 1) + ". " + step.getTitle() + values);
+        }
+        blocks.items(steps);
+    }
+
+    /** Materials with what is known of them and their lots. */
+    void materials(List<MaterialGrade> grades) {
+        blocks.table(List.of("Material", "Role", "Family", "Statements on its sheet", "Lot", "Opened", "Expires", "Its data sheet", "Values: own beside sheet"), grades
+                .stream().flatMap(g -> grade(g).stream()).toList());
+    }
+
+    private List<List<String>> grade(MaterialGrade grade) {
         String values = String.join("; ", grade.getValues().stream().map(this::value).toList());
         String hazards = String.join(" ", grade.getHazards());
         if (grade.getLots().isEmpty()) {
-            html.row("td", List.of(name(grade), role(grade), text(grade.getFamily()), hazards, "", "", "", "", values));
+            return List.of(List.of(name(grade), role(grade), text(grade.getFamily()), hazards, "", "", "", "", values));
         }
+        List<List<String>> rows = new ArrayList<>();
         for (Lot lot : grade.getLots()) {
             String lotValues = String.join("; ", lot.getValues().stream().map(this::value).toList());
             String both = values + (values.isEmpty() || lotValues.isEmpty() ? "" : "; ") + (lotValues.isEmpty() ? "" : "this lot: " + lotValues);
-            html.row("td", List.of(name(grade), role(grade), text(grade.getFamily()), hazards, text(lot.getCode()), text(lot.getOpened()), text(lot.getExpires()), sheet(lot),
+            rows.add(List.of(name(grade), role(grade), text(grade.getFamily()), hazards, text(lot.getCode()), text(lot.getOpened()), text(lot.getExpires()), sheet(lot),
                     both));
         }
+        return rows;
     }
 
     private static String role(MaterialGrade grade) {
@@ -84,7 +93,7 @@ final class RecordSections {
         return text(lot.getSheetDate()) + (lot.getSheetRevision() == null ? "" : " revision " + lot.getSheetRevision());
     }
 
-    private static String name(MaterialGrade grade) {
+    static String name(MaterialGrade grade) {
         return text(grade.getCode()) + (grade.getName() == null ? "" : ", " + grade.getName());
     }
 

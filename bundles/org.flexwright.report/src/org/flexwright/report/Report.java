@@ -6,19 +6,26 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 import org.flexwright.core.find.Finding;
 import org.flexwright.core.find.FindingService;
 import org.flexwright.core.registry.Registries;
 import org.flexwright.core.view.Comparison;
-import org.flexwright.model.Attachment;
 import org.flexwright.model.Project;
 import org.flexwright.model.Trial;
+import org.flexwright.report.doc.Block;
+import org.flexwright.report.doc.Blocks;
+import org.flexwright.report.doc.Document;
+import org.flexwright.report.doc.Drawing;
+import org.flexwright.report.doc.Drawings;
+import org.flexwright.report.doc.HtmlFile;
+import org.flexwright.report.doc.Tone;
+import org.flexwright.report.photo.Photos;
 
 /**
  * The record of a project as one HTML file that is readable without the program and printable: job, reference, targets, trials as made,
@@ -26,34 +33,26 @@ import org.flexwright.model.Trial;
  */
 public final class Report {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm 'UTC'").withZone(ZoneOffset.UTC);
-    private static final String CSS = """
-            body{font:15px/1.45 system-ui,sans-serif;color:#1B2126;background:#FFF;max-width:76rem;margin:1.5rem auto;padding:0 1.5rem}
-            h1{font-size:1.8em;margin:0 0 .2em}h2{font-size:1.35em;margin:1.8em 0 .4em;border-bottom:1px solid #C9CED3}h3{margin:1.4em 0 .3em}
-            p,li{max-width:80ch}table{border-collapse:collapse;margin:.5em 0 1em;font-size:.93em}
-            th,td{border:1px solid #C9CED3;padding:.3em .55em;vertical-align:top;text-align:left}th{background:#F4F5F6}
-            td.n{text-align:right;white-space:nowrap}.quiet,figcaption{color:#59636C}.banner{border:2px solid #8A5A00;padding:.5em .8em;font-weight:600}
-            .stop{color:#A3123A;font-weight:600}.caution{color:#8A5A00;font-weight:600}.note{color:#59636C;font-weight:600}
-            .v{font-weight:600;white-space:nowrap}figure{display:inline-block;margin:.4em 1em .8em 0;vertical-align:top}figure img{max-width:340px}
-            .band{fill:#CFE5F3}.interval{stroke:#1B2126;stroke-width:1.4}.dot{fill:#005A91}.bound{fill:none;stroke:#005A91;stroke-width:1.2}
-            .reference{fill:#B33C00}.axis{stroke:#59636C;stroke-width:1}.level{stroke:#B33C00;stroke-width:1;stroke-dasharray:5 3}
-            .label{font-size:11px;fill:#59636C}.title{font-size:12px;fill:#1B2126}
-            @page{size:A4 landscape;margin:12mm}
-            @media print{body{margin:0;max-width:none;font-size:11px}h2{break-after:avoid}tr,figure,svg{break-inside:avoid}.wide{overflow:visible}}
-            .wide{overflow-x:auto}
-            """;
+    /** What every printed thing of demonstration data says first. */
+    static final String INVENTED = "Invented demonstration data. Nothing in it was measured on a real part.";
+    /** What every printed thing says last. */
+    static final String LAST_WORD = "The product's own safety data sheet, local codes and licensed practice win over anything written here. Verdicts are about "
+            + "the parts read, not about parts not yet made.";
+    /** How strips are read. */
+    static final String STRIP = "Block: target. Line: 95 % interval of the mean over parts. Dot: a part, hollow when only a bound is known. Diamond: reference part.";
 
     private final Project project;
     private final Registries registries;
-    private final Path folder;
+    private final Photos photos;
     private final Instant now;
     private final String program;
-    private final Html html = new Html();
+    private final Blocks blocks = new Blocks();
     private final Subjects subjects;
 
     private Report(Project project, Registries registries, Path folder, Instant now, String program) {
         this.project = project;
         this.registries = registries;
-        this.folder = folder;
+        this.photos = new Photos(folder);
         this.now = now;
         this.program = program;
         this.subjects = new Subjects(project);
@@ -72,112 +71,96 @@ public final class Report {
 
     private String write() {
         String title = project.getTitle() == null ? "Project" : project.getTitle();
-        html.doctype().open("html", "lang", "en").open("head").open("meta", "charset", "utf-8").element("title", title).style(CSS).close("head").open(
-                "body");
-        html.element("h1", title);
-        html.element("p", "Written " + moment(now) + " by Flexwright " + program + ".", "class", "quiet");
+        blocks.heading(1, title).say("Written " + moment(now) + " by Flexwright " + program + ".", Tone.QUIET);
         if (project.isInvented()) {
-            html.element("p", "Invented demonstration data. Nothing in it was measured on a real part.", "class", "banner");
+            blocks.say(INVENTED, Tone.BANNER);
         }
         absentPlugins();
-        new JobSection(project, registries, new Photos(folder), html).write();
+        new JobSection(project, registries, photos, blocks).write();
         List<Finding> findings = registries.findings().check(project, now);
         comparison();
         Map<Optional<Trial>, List<Finding>> ofTrial = findings.stream().collect(Collectors.groupingBy(f -> subjects.trial(f.subject())));
         for (Trial trial : project.getTrials()) {
-            new TrialSection(project, registries, html, ofTrial.getOrDefault(Optional.of(trial), List.of())).write(trial);
-            photos(attachments(trial));
+            new TrialSection(project, registries, blocks, ofTrial.getOrDefault(Optional.of(trial), List.of())).write(trial);
+            PackSource.attachments(trial).forEach(attachment -> blocks.add(photos.figure(attachment)));
         }
-        new RecordSections(project, registries, html).write();
+        new RecordSections(project, registries, blocks).write();
         findings(findings);
-        new LogSections(project, registries, subjects, html).write(findings);
-        html.element("p", "The product's own safety data sheet, local codes and licensed practice win over anything written here. Verdicts are about "
-                + "the parts read, not about parts not yet made.", "class", "quiet");
-        return html.close("body").close("html").toString();
+        new LogSections(project, registries, subjects, blocks).write(findings);
+        blocks.say(LAST_WORD, Tone.QUIET);
+        return HtmlFile.write(new Document(title, title, "", now, true, blocks.all()));
     }
 
     /** Plugins that wrote details into this project and are not here. */
     private void absentPlugins() {
         Set<String> here = registries.packages().stream().map(p -> p.ePackage().getNsURI()).collect(Collectors.toSet());
-        project.getPlugins().stream().filter(p -> !here.contains(p.getNsURI())).forEach(p -> html.element("p", "The plugin " + p.getPlugin() + " " + p.getVersion()
-                + " (" + p.getNsURI() + ") is not here: what it wrote is kept in the project and not shown.", "class", "banner"));
+        project.getPlugins().stream().filter(p -> !here.contains(p.getNsURI())).forEach(p -> blocks.say("The plugin " + p.getPlugin() + " " + p.getVersion()
+                + " (" + p.getNsURI() + ") is not here: what it wrote is kept in the project and not shown.", Tone.BANNER));
     }
 
     private void comparison() {
         Comparison comparison = Comparison.of(project, registries);
-        html.element("h2", "Verdicts, side by side");
+        blocks.heading(2, "Verdicts, side by side");
         if (comparison.rows().isEmpty()) {
-            html.element("p", "There are no targets yet.");
+            blocks.say("There are no targets yet.");
             return;
         }
-        html.element("p", "Against target sheet v" + comparison.sheetVersion() + ". Block: target. Line: 95 % interval of the mean over parts. Dot: a part"
-                + ", hollow when only a bound is known. Diamond: reference part.", "class", "quiet");
-        html.open("div", "class", "wide").open("table").open("tr").element("th", "Target").element("th", "Limits");
-        comparison.columns().forEach(c -> html.open("th").text(c.code()).open("br").text(c.reference() ? "reference" : c.summary()).close("th"));
-        html.close("tr");
-        differing(comparison);
+        blocks.say("Against target sheet v" + comparison.sheetVersion() + ". " + STRIP, Tone.QUIET);
+        List<Block.Column> columns = new ArrayList<>(Blocks.columns(List.of("Target", "Limits")));
+        comparison.columns().forEach(c -> columns.add(Block.Column.text(c.code() + "\n" + (c.reference() ? "reference" : c.summary()))));
+        List<List<Block.Cell>> rows = new ArrayList<>();
+        differing(comparison, rows);
         for (int r = 0; r < comparison.rows().size(); r++) {
-            html.open("tr").element("th", comparison.rows().get(r).title()).element("td", comparison.rows().get(r).limits());
+            List<Block.Cell> row = new ArrayList<>(List.of(Block.Cell.of(comparison.rows().get(r).title(), Tone.STRONG), Block.Cell.of(comparison.rows().get(r)
+                    .limits())));
             for (int c = 0; c < comparison.columns().size(); c++) {
-                cell(comparison.cell(r, c));
+                row.add(cell(comparison.cell(r, c)));
             }
-            html.close("tr");
+            rows.add(row);
         }
-        html.close("table").close("div");
+        blocks.add(new Block.Table(columns, rows));
         for (int r = 0; r < comparison.rows().size(); r++) {
-            comparison.plot(r).ifPresent(plot -> html.open("figure").made(Drawings.plot(plot)).close("figure"));
+            comparison.plot(r).ifPresent(plot -> blocks.add(Drawings.plot(plot)));
         }
     }
 
-    private void differing(Comparison comparison) {
+    private static void differing(Comparison comparison, List<List<Block.Cell>> rows) {
         if (comparison.columns().stream().allMatch(c -> c.differing().isEmpty())) {
             return;
         }
-        html.open("tr").element("th", "What differs", "colspan", "2");
-        comparison.columns().forEach(c -> {
-            html.open("td");
-            c.differing().forEach(f -> html.text(f.label() + ": " + f.value()).open("br"));
-            html.close("td");
-        });
-        html.close("tr");
+        List<Block.Cell> row = new ArrayList<>(List.of(Block.Cell.of("What differs", Tone.STRONG), Block.Cell.of("")));
+        comparison.columns().forEach(c -> row.add(Block.Cell.of(String.join("\n", c.differing().stream().map(f -> f.label() + ": " + f.value()).toList()))));
+        rows.add(row);
     }
 
-    private void cell(Comparison.Cell cell) {
-        html.open("td");
-        if (cell.strip() != null) {
-            html.made(Drawings.strip(cell.strip(), cell.value() + ", " + cell.word())).open("br");
-        }
-        html.text(cell.value()).open("br").open("span", "class", "v").text(cell.word()).close("span");
-        html.close("td");
-    }
-
-    /** All that belongs to a trial, its steps and its parts, each once. */
-    private static List<Attachment> attachments(Trial trial) {
-        return Stream.of(trial.getAttachments().stream(), trial.getSteps().stream().flatMap(s -> s.getAttachments().stream()),
-                trial.getParts().stream().flatMap(p -> p.getPhotos().stream())).flatMap(all -> all).distinct().toList();
-    }
-
-    private void photos(List<Attachment> attachments) {
-        Photos photos = new Photos(folder);
-        attachments.forEach(attachment -> photos.write(attachment, html));
+    private static Block.Cell cell(Comparison.Cell cell) {
+        Drawing strip = cell.strip() == null ? null : Drawings.strip(cell.strip(), cell.value() + ", " + cell.word());
+        return new Block.Cell((cell.value() + "\n" + cell.word()).strip(), Tone.PLAIN, strip);
     }
 
     private void findings(List<Finding> findings) {
-        html.element("h2", "Findings");
+        blocks.heading(2, "Findings");
         if (findings.isEmpty()) {
-            html.element("p", "The rules found nothing.");
+            blocks.say("The rules found nothing.");
             return;
         }
-        html.open("table").row("th", List.of("", "About", "Finding", "What helps", "Source", "Gone against"));
+        List<List<Block.Cell>> rows = new ArrayList<>();
         for (Finding finding : findings) {
-            List<String> override = new ArrayList<>();
-            FindingService.overridden(finding, project).ifPresent(o -> override.add(o.getReason() + " (" + o.getWho() + ", " + moment(o.getAt()) + ")"));
-            String severity = finding.severity().name().toLowerCase(java.util.Locale.ROOT);
-            html.open("tr").element("td", severity, "class", severity).element("td", subjects.name(finding.subject())).element("td", finding
-                    .message().text()).element("td", finding.remedy().text()).element("td", finding.source().display()).element("td", String.join(" ",
-                            override)).close("tr");
+            String override = FindingService.overridden(finding, project).map(o -> o.getReason() + " (" + o.getWho() + ", " + moment(o.getAt()) + ")").orElse("");
+            List<Block.Cell> row = new ArrayList<>(List.of(Block.Cell.of(finding.severity().name().toLowerCase(Locale.ROOT), tone(finding))));
+            row.addAll(Blocks.row(subjects.name(finding.subject()), finding.message().text(), finding.remedy().text(), finding.source().display(), override));
+            rows.add(row);
         }
-        html.close("table");
+        blocks.add(new Block.Table(Blocks.columns(List.of("", "About", "Finding", "What helps", "Source", "Gone against")), rows));
+    }
+
+    /** How a finding is said. */
+    static Tone tone(Finding finding) {
+        return switch (finding.severity()) {
+            case STOP -> Tone.STOP;
+            case CAUTION -> Tone.CAUTION;
+            case NOTE -> Tone.QUIET;
+        };
     }
 
     static String moment(Instant at) {

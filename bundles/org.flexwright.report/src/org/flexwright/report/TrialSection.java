@@ -1,6 +1,8 @@
 package org.flexwright.report;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 import org.flexwright.core.field.FieldDescriptors;
 import org.flexwright.core.field.FieldText;
@@ -23,49 +25,48 @@ import org.flexwright.model.RunResult;
 import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
 import org.flexwright.quantity.QuantityFormat;
+import org.flexwright.report.doc.Block;
+import org.flexwright.report.doc.Blocks;
+import org.flexwright.report.doc.Tone;
 
 /** One trial, with the findings about it: idea, steps as planned and as made, cautions, parts with every reading, calculations kept, conclusion. */
 final class TrialSection {
     private final Project project;
     private final Registries registries;
-    private final Html html;
+    private final Blocks blocks;
     private final List<Finding> findings;
 
-    TrialSection(Project project, Registries registries, Html html, List<Finding> findings) {
+    TrialSection(Project project, Registries registries, Blocks blocks, List<Finding> findings) {
         this.project = project;
         this.registries = registries;
-        this.html = html;
+        this.blocks = blocks;
         this.findings = findings;
     }
 
     void write(Trial trial) {
-        html.element("h2", trial.getCode() + (trial.getTitle() == null ? "" : " · " + trial.getTitle()));
+        blocks.heading(2, trial.getCode() + (trial.getTitle() == null ? "" : " · " + trial.getTitle()));
         String route = registries.findProcessKind(trial.getRoute()).map(ProcessKind::title).orElse(trial.getRoute() + " (its plugin is absent)");
-        html.element("p", route + ". State: " + trial.getState().getLiteral() + (trial.getStateReason() == null ? "" : ", " + trial.getStateReason()) + "."
+        blocks.say(route + ". State: " + trial.getState().getLiteral() + (trial.getStateReason() == null ? "" : ", " + trial.getStateReason()) + "."
                 + (trial.getBasedOn() == null ? "" : " Based on " + trial.getBasedOn().getCode() + "."));
-        if (trial.getIdea() != null) {
-            html.element("p", trial.getIdea());
-        }
+        blocks.say(trial.getIdea());
         steps(trial);
         prompts(trial);
         for (Part part : trial.getParts()) {
-            html.element("h3", "Piece " + part.getCode() + " (" + part.getPieceKind().getLiteral().replace('_', ' ') + ")");
-            JobSection.readings(part, registries, html);
+            blocks.heading(3, "Piece " + part.getCode() + " (" + part.getPieceKind().getLiteral().replace('_', ' ') + ")");
+            JobSection.readings(part, registries, blocks);
         }
         calculations(trial);
         own();
         if (trial.getConclusion() != null) {
-            html.element("h3", "Conclusion").element("p", trial.getConclusion());
+            blocks.heading(3, "Conclusion").say(trial.getConclusion());
         }
         String spent = (trial.getCost() == null ? "" : "Cost " + FieldText.show(FieldDescriptors.of(ModelPackage.Literals.TRIAL__COST), trial.getCost()) + ". ") + (trial.getHours() == null ? "" : "Hours of work "
                 + QuantityFormat.plain(trial.getHours()) + ".");
-        if (!spent.isEmpty()) {
-            html.element("p", spent, "class", "quiet");
-        }
+        blocks.say(spent, Tone.QUIET);
     }
 
     private void steps(Trial trial) {
-        html.open("table").row("th", List.of("Step", "What", "Planned", "As made", "Origin", "Difference"));
+        List<List<String>> rows = new ArrayList<>();
         for (Step step : trial.getSteps()) {
             StepKind kind = registries.findStepKind(step.getKind()).orElse(null);
             String title = step.getTitle() + ", " + step.getState().getLiteral() + (step.isUnconfirmed() ? ", copied and not confirmed" : "") + (step
@@ -73,32 +74,35 @@ final class TrialSection {
                             .getConfirmedBy());
             List<CardLine> lines = StepCard.lines(step, kind).stream().filter(l -> !l.planned().isEmpty() || !l.actual().isEmpty()).toList();
             if (lines.isEmpty()) {
-                html.row("td", List.of(title, kind == null ? "its plugin is absent; details are kept" : "", "", "", "", ""));
+                rows.add(List.of(title, kind == null ? "its plugin is absent; details are kept" : "", "", "", "", ""));
             }
             for (int i = 0; i < lines.size(); i++) {
                 CardLine line = lines.get(i);
-                html.row("td", List.of(i == 0 ? title : "", line.label(), line.planned(), line.actual(), line.origin(), line.difference() + (line.outside()
+                rows.add(List.of(i == 0 ? title : "", line.label(), line.planned(), line.actual(), line.origin(), line.difference() + (line.outside()
                         ? " outside own limit " + line.limit() : "")));
             }
         }
-        html.close("table");
-        weighings(trial);
+        blocks.table(List.of("Step", "What", "Planned", "As made", "Origin", "Difference"), rows);
+        weighings(trial.getSteps(), blocks);
     }
 
     /** Every single weighing. */
-    private void weighings(Trial trial) {
-        List<MaterialUse> uses = trial.getSteps().stream().flatMap(s -> s.getUses().stream()).filter(u -> !u.getWeighings().isEmpty()).toList();
-        if (uses.isEmpty()) {
-            return;
+    static void weighings(List<Step> steps, Blocks blocks) {
+        List<List<String>> rows = new ArrayList<>();
+        for (MaterialUse use : steps.stream().flatMap(step -> step.getUses().stream()).toList()) {
+            use.getWeighings().forEach(w -> rows.add(List.of(material(use), number(w.getNet()), number(w.getGross()), number(w.getTare()), Report.moment(w.getAt()), w
+                    .getInstrument() == null ? "" : w.getInstrument().getName(), w.isCorrection() ? "added to mend the ratio" : "")));
         }
-        html.open("table").row("th", List.of("Weighed", "Net g", "Gross g", "Tare g", "When", "Balance", ""));
-        for (MaterialUse use : uses) {
-            String material = RoleWords.of(use.getRole()) + (use.getGrade() == null ? "" : ", " + use.getGrade().getCode()) + (use.getLot() == null ? "" : "/" + use
-                    .getLot().getCode());
-            use.getWeighings().forEach(w -> html.row("td", List.of(material, number(w.getNet()), number(w.getGross()), number(w.getTare()), Report.moment(w
-                    .getAt()), w.getInstrument() == null ? "" : w.getInstrument().getName(), w.isCorrection() ? "added to mend the ratio" : "")));
+        if (!rows.isEmpty()) {
+            blocks.table(List.of("Weighed", "#Net g", "#Gross g", "#Tare g", "When", "Balance", ""), rows);
         }
-        html.close("table");
+    }
+
+    /** Role, material and lot. */
+    static String material(MaterialUse use) {
+        String grade = use.getGrade() == null ? "" : ", " + use.getGrade().getCode();
+        String premix = use.getPremix() == null ? "" : ", " + use.getPremix().getCode();
+        return RoleWords.of(use.getRole()) + grade + (use.getLot() == null ? "" : "/" + use.getLot().getCode()) + premix;
     }
 
     private static String number(Double value) {
@@ -106,15 +110,16 @@ final class TrialSection {
     }
 
     private void prompts(Trial trial) {
-        html.open("details", "open", "open").element("summary", "Usual cautions for what is in this trial");
-        html.open("ul");
+        List<String> prompts = new ArrayList<>();
         for (Step step : trial.getSteps()) {
             for (HazardPrompt prompt : registries.prompts(step, trial)) {
-                html.element("li", step.getTitle() + ": " + prompt.hazard().text() + " " + prompt.controls().text() + " [" + prompt.source().display()
-                        + "]" + ticks(step, prompt));
+                prompts.add(step.getTitle() + ": " + prompt.hazard().text() + " " + prompt.controls().text() + " [" + prompt.source().display() + "]" + ticks(step,
+                        prompt));
             }
         }
-        html.close("ul").close("details");
+        if (!prompts.isEmpty()) {
+            blocks.heading(3, "Usual cautions for what is in this trial").items(prompts);
+        }
     }
 
     private String ticks(Step step, HazardPrompt prompt) {
@@ -125,16 +130,15 @@ final class TrialSection {
 
     private void calculations(Trial trial) {
         for (CalculationRun run : trial.getCalculations()) {
-            html.element("h3", "Calculation kept: " + run.getCalculation() + ", version " + run.getVersion() + ", " + Report.moment(run.getAt()));
+            blocks.heading(3, "Calculation kept: " + run.getCalculation() + ", version " + run.getVersion() + ", " + Report.moment(run.getAt()));
             if (run.getRefusal() != null) {
-                html.element("p", "Refused: " + run.getRefusal());
+                blocks.say("Refused: " + run.getRefusal());
             }
-            html.element("p", "Computed by version " + run.getProgramVersion() + " of the program.", "class", "quiet");
-            html.open("table").row("th", List.of("Input", "Value", "Origin"));
-            run.getInputs().forEach(i -> html.row("td", List.of(i.getName() == null ? "" : i.getName(), value(i), Provenances.word(i.getOrigin()))));
-            html.close("table").open("table").row("th", List.of("Result", "Value", "Source"));
-            run.getResults().forEach(r -> html.row("td", List.of(r.getName(), value(r), r.getSource() == null ? "" : r.getSource())));
-            html.close("table");
+            blocks.say("Computed by version " + run.getProgramVersion() + " of the program.", Tone.QUIET);
+            blocks.table(List.of("Input", "Value", "Origin"), run.getInputs().stream().map(i -> List.of(i.getName() == null ? "" : i.getName(), value(i), Provenances
+                    .word(i.getOrigin()))).toList());
+            blocks.table(List.of("Result", "Value", "Source"), run.getResults().stream().map(r -> List.of(r.getName() == null ? "" : r.getName(), value(r), r
+                    .getSource() == null ? "" : r.getSource())).toList());
         }
     }
 
@@ -161,10 +165,8 @@ final class TrialSection {
     /** The findings, in short; the whole of them stands at the end. */
     private void own() {
         if (!findings.isEmpty()) {
-            html.element("h3", "Findings").open("ul");
-            findings.forEach(f -> html.open("li").element("span", f.severity().name().toLowerCase(java.util.Locale.ROOT), "class", f.severity().name()
-                    .toLowerCase(java.util.Locale.ROOT)).text(" " + f.message().text()).close("li"));
-            html.close("ul");
+            blocks.heading(3, "Findings").cells(findings.stream().map(f -> Block.Cell.of(f.severity().name().toLowerCase(Locale.ROOT) + ": " + f.message().text(), Report
+                    .tone(f))).toList());
         }
     }
 }

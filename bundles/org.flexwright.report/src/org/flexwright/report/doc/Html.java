@@ -1,6 +1,4 @@
-package org.flexwright.report;
-
-import java.util.List;
+package org.flexwright.report.doc;
 
 /** Writes HTML in which every text is escaped; only this class puts angle brackets into a report. */
 final class Html {
@@ -51,9 +49,9 @@ final class Html {
         return open(tag, attributes).text(text).close(tag);
     }
 
-    /** What another writer of this package made and escaped. */
-    Html made(Svg svg) {
-        out.append(svg);
+    /** A drawing, in place. */
+    Html drawing(Drawing drawing) {
+        out.append(Svg.inline(drawing));
         return this;
     }
 
@@ -66,12 +64,6 @@ final class Html {
     Html doctype() {
         out.append("<!DOCTYPE html>\n");
         return this;
-    }
-
-    Html row(String cellTag, List<String> cells) {
-        open("tr");
-        cells.forEach(cell -> element(cellTag, cell));
-        return close("tr");
     }
 
     @Override

@@ -1,0 +1,169 @@
+package org.flexwright.report.doc;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * A drawing of lines and words, the same on screen and paper.
+ *
+ * @param width  in CSS pixels (three quarters of a point)
+ * @param height in CSS pixels
+ * @param title  what it says, read aloud
+ * @param marks  from back to front
+ */
+public record Drawing(double width, double height, String title, List<Mark> marks) implements Block {
+    public Drawing {
+        Objects.requireNonNull(title, "title");
+        marks = List.copyOf(marks);
+    }
+
+    /** What a mark looks like. */
+    public enum Style {
+        /** Target band. */
+        BAND("band", "#CFE5F3", null, 0, null),
+        /** Interval of a mean. */
+        INTERVAL("interval", null, "#1B2126", 1.4, null),
+        /** A part. */
+        DOT("dot", "#005A91", null, 0, null),
+        /** A part of which only a bound is known. */
+        BOUND("bound", null, "#005A91", 1.2, null),
+        /** The reference part. */
+        REFERENCE("reference", "#B33C00", null, 0, null),
+        /** Axes and their marks. */
+        AXIS("axis", null, "#59636C", 1, null),
+        /** A level across a plot. */
+        LEVEL("level", null, "#B33C00", 1, "5 3"),
+        /** Words at marks. */
+        LABEL("label", "#59636C", null, 11, null),
+        /** Words at axes. */
+        TITLE("title", "#1B2126", null, 12, null),
+        /** Solid black. */
+        INK("ink", "#000000", null, 0, null);
+
+        private final String css;
+        private final String fill;
+        private final String stroke;
+        private final double size;
+        private final String dash;
+
+        Style(String css, String fill, String stroke, double size, String dash) {
+            this.css = css;
+            this.fill = fill;
+            this.stroke = stroke;
+            this.size = size;
+            this.dash = dash;
+        }
+
+        /** Class name in HTML. */
+        public String css() {
+            return css;
+        }
+
+        /** Colour inside as {@code #RRGGBB}, or null. */
+        public String fill() {
+            return fill;
+        }
+
+        /** Colour of the line, or null. */
+        public String stroke() {
+            return stroke;
+        }
+
+        /** Width of the line, or size of the letters, in CSS pixels. */
+        public double size() {
+            return size;
+        }
+
+        /** Dash and gap, or null. */
+        public String dash() {
+            return dash;
+        }
+
+        /** All styles as a style sheet. */
+        static String sheet() {
+            StringBuilder css = new StringBuilder();
+            for (Style style : values()) {
+                css.append("svg .").append(style.css).append("{fill:").append(style.fill == null ? "none" : style.fill);
+                if (style.stroke != null) {
+                    css.append(";stroke:").append(style.stroke).append(";stroke-width:").append(style.size);
+                }
+                if (style.dash != null) {
+                    css.append(";stroke-dasharray:").append(style.dash);
+                }
+                if (style == LABEL || style == TITLE) {
+                    css.append(";font:").append((int) style.size).append("px sans-serif");
+                }
+                css.append('}');
+            }
+            return css.toString();
+        }
+    }
+
+    /** Where words hang. */
+    public enum Anchor {
+        /** They begin there. */
+        START,
+        /** Their middle is there. */
+        MIDDLE,
+        /** They end there. */
+        END
+    }
+
+    /** One mark. */
+    public sealed interface Mark {
+        /** A block. */
+        record Rectangle(double x, double y, double width, double height, Style style) implements Mark {
+        }
+
+        /** A line. */
+        record Line(double x1, double y1, double x2, double y2, Style style) implements Mark {
+        }
+
+        /** A circle. */
+        record Circle(double x, double y, double r, Style style) implements Mark {
+        }
+
+        /** A square on its point. */
+        record Diamond(double x, double y, double r, Style style) implements Mark {
+        }
+
+        /** Words; their foot is at y. */
+        record Text(double x, double y, String text, Anchor anchor, Style style) implements Mark {
+        }
+    }
+
+    /** Gathers marks. */
+    static final class Pen {
+        private final List<Mark> marks = new ArrayList<>();
+
+        Pen rectangle(double x, double y, double width, double height, Style style) {
+            marks.add(new Mark.Rectangle(x, y, Math.max(0, width), Math.max(0, height), style));
+            return this;
+        }
+
+        Pen line(double x1, double y1, double x2, double y2, Style style) {
+            marks.add(new Mark.Line(x1, y1, x2, y2, style));
+            return this;
+        }
+
+        Pen circle(double x, double y, double r, Style style) {
+            marks.add(new Mark.Circle(x, y, r, style));
+            return this;
+        }
+
+        Pen diamond(double x, double y, double r, Style style) {
+            marks.add(new Mark.Diamond(x, y, r, style));
+            return this;
+        }
+
+        Pen text(double x, double y, String text, Anchor anchor, Style style) {
+            marks.add(new Mark.Text(x, y, text, anchor, style));
+            return this;
+        }
+
+        Drawing done(double width, double height, String title) {
+            return new Drawing(width, height, title, marks);
+        }
+    }
+}

@@ -1,0 +1,80 @@
+package org.flexwright.report.doc;
+
+import org.flexwright.core.view.PlotModel;
+import org.flexwright.core.view.Strip;
+import org.flexwright.core.view.Tick;
+import org.flexwright.report.doc.Drawing.Anchor;
+import org.flexwright.report.doc.Drawing.Style;
+
+/** Draws core's plot and strip models. */
+public final class Drawings {
+    private static final double STRIP_WIDTH = 130;
+    private static final double STRIP_HEIGHT = 18;
+    private static final double WIDTH = 640;
+    private static final double HEIGHT = 260;
+    private static final double LEFT = 64;
+    private static final double RIGHT = 12;
+    private static final double TOP = 30;
+    private static final double BOTTOM = 44;
+
+    private Drawings() {
+    }
+
+    /** A strip to the scale of its row; {@code words} say the same aloud. */
+    public static Drawing strip(Strip strip, String words) {
+        Drawing.Pen pen = new Drawing.Pen();
+        double middle = STRIP_HEIGHT / 2;
+        pen.rectangle(at(strip, strip.bandLow()), 2, at(strip, strip.bandHigh()) - at(strip, strip.bandLow()), STRIP_HEIGHT - 4, Style.BAND);
+        if (strip.low() != null) {
+            pen.line(at(strip, strip.low()), middle, at(strip, strip.high()), middle, Style.INTERVAL);
+        }
+        for (Strip.Dot dot : strip.dots()) {
+            pen.circle(at(strip, dot.value()), middle, 2.6, dot.mark() == Strip.Mark.VALUE ? Style.DOT : Style.BOUND);
+        }
+        if (strip.reference() != null) {
+            pen.diamond(at(strip, strip.reference()), middle, 4.5, Style.REFERENCE);
+        }
+        return pen.done(STRIP_WIDTH, STRIP_HEIGHT, words);
+    }
+
+    private static double at(Strip strip, double value) {
+        return 4 + strip.scale().at(value) * (STRIP_WIDTH - 8);
+    }
+
+    /** A plot with axes, units, target band and intervals. */
+    public static Drawing plot(PlotModel plot) {
+        Drawing.Pen pen = new Drawing.Pen();
+        double floor = HEIGHT - BOTTOM;
+        for (PlotModel.Band band : plot.bands()) {
+            double high = y(plot, Math.min(band.high(), plot.y().max()));
+            pen.rectangle(LEFT, high, WIDTH - LEFT - RIGHT, y(plot, Math.max(band.low(), plot.y().min())) - high, Style.BAND);
+        }
+        for (Tick tick : plot.y().ticks()) {
+            pen.line(LEFT - 4, y(plot, tick.value()), LEFT, y(plot, tick.value()), Style.AXIS);
+            pen.text(LEFT - 7, y(plot, tick.value()) + 4, tick.label(), Anchor.END, Style.LABEL);
+        }
+        for (Tick tick : plot.x().ticks()) {
+            pen.text(x(plot, tick.value()), floor + 16, tick.label(), Anchor.MIDDLE, Style.LABEL);
+        }
+        plot.lines().forEach(level -> pen.line(LEFT, y(plot, level.y()), WIDTH - RIGHT, y(plot, level.y()), Style.LEVEL).text(WIDTH - RIGHT - 2, y(plot,
+                level.y()) - 4, level.label(), Anchor.END, Style.LABEL));
+        pen.line(LEFT, TOP, LEFT, floor, Style.AXIS).line(LEFT, floor, WIDTH - RIGHT, floor, Style.AXIS);
+        for (PlotModel.Series series : plot.series()) {
+            for (PlotModel.Point point : series.points()) {
+                pen.line(x(plot, point.x()), y(plot, point.low()), x(plot, point.x()), y(plot, point.high()), Style.INTERVAL);
+                pen.circle(x(plot, point.x()), y(plot, point.y()), 3.5, Style.DOT);
+            }
+        }
+        pen.text((LEFT + WIDTH) / 2, HEIGHT - 8, plot.x().title(), Anchor.MIDDLE, Style.TITLE).text(4, 16, plot.y().title(), Anchor.START, Style.TITLE);
+        return pen.done(WIDTH, HEIGHT, plot.title());
+    }
+
+    private static double x(PlotModel plot, double value) {
+        return LEFT + (value - plot.x().min()) / (plot.x().max() - plot.x().min()) * (WIDTH - LEFT - RIGHT);
+    }
+
+    private static double y(PlotModel plot, double value) {
+        double inside = Math.min(plot.y().max(), Math.max(plot.y().min(), value));
+        return HEIGHT - BOTTOM - (inside - plot.y().min()) / (plot.y().max() - plot.y().min()) * (HEIGHT - BOTTOM - TOP);
+    }
+}

@@ -1,0 +1,2 @@
+/** Photos: taken into documents, and searched for label codes. */
+package org.flexwright.report.photo;
