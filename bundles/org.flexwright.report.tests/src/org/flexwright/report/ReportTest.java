@@ -47,9 +47,9 @@ class ReportTest {
             "td", "thead", "tbody", "br", "span", "div", "figure", "figcaption", "img", "details", "summary", "svg", "rect", "line", "circle", "path", "text");
     private static final byte[] PNG = png();
 
-    /** Texts of a project that are for the program: addresses, hashes, and what was typed for a number that stands there in its unit. */
+    /** Texts of a project that are for the program: addresses, hashes, searches, and what was typed for a number that stands there in its unit. */
     private static final Set<String> BOOKKEEPING = Set.of("Measurement.kind", "Step.kind", "Project.writtenBy", "StopOverride.inputHash", "StopOverride.subject",
-            "RunInput.boundTo", "RunInput.text", "RunResult.unit", "Reading.typedAs", "Provenance.feature", "Provenance.source", "Provenance.typedAs", "Provenance.by");
+            "SavedSearch.query", "RunInput.boundTo", "RunInput.text", "RunResult.unit", "Reading.typedAs", "Provenance.feature", "Provenance.source", "Provenance.typedAs", "Provenance.by");
 
     private static Registries registries;
     @TempDir

@@ -124,16 +124,7 @@ final class PackMaterials {
     }
 
     private void premix(Premix premix) {
-        List<String> said = new ArrayList<>();
-        said.add(Say.it("premix", premix.getCode(), String.join("; ", premix.getIngredients().stream().map(i -> TrialSection.material(i) + (i.getPlanned() == null ? ""
-                : " " + FieldText.show(FieldDescriptors.of(ModelPackage.Literals.MATERIAL_USE__PLANNED), i.getPlanned()))).toList())) + ".");
-        if (premix.getDriedHours() != null && premix.getDriedC() != null) {
-            said.add(Say.it("premix.dried", QuantityFormat.plain(premix.getDriedHours()), QuantityFormat.plain(premix.getDriedC())));
-        }
-        if (premix.getRestedHours() != null) {
-            said.add(Say.it("premix.rest", QuantityFormat.plain(premix.getRestedHours())));
-        }
-        blocks.say(String.join(" ", said)).say(premix.getNote());
+        blocks.say(RecordSections.premix(premix)).say(premix.getNote());
     }
 
     private void mould() {

@@ -2,20 +2,29 @@ package org.flexwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
+import org.flexwright.core.field.FieldDescriptors;
+import org.flexwright.core.field.FieldText;
+import org.flexwright.core.naming.Names;
 import org.flexwright.core.process.CardLine;
 import org.flexwright.core.process.RoleWords;
 import org.flexwright.core.process.StepCard;
 import org.flexwright.core.registry.Registries;
+import org.flexwright.core.trial.Moulds;
 import org.flexwright.model.Instrument;
 import org.flexwright.model.Lot;
 import org.flexwright.model.MaterialGrade;
 import org.flexwright.model.MaterialValue;
+import org.flexwright.model.ModelPackage;
+import org.flexwright.model.Premix;
 import org.flexwright.model.Project;
 import org.flexwright.model.Recipe;
 import org.flexwright.model.Step;
+import org.flexwright.model.Trial;
 import org.flexwright.quantity.QuantityFormat;
 import org.flexwright.report.doc.Blocks;
+import org.flexwright.report.doc.Tone;
 
 /** What stands behind the trials: recipes, materials and lots, sessions, instruments. */
 final class RecordSections {
@@ -31,6 +40,11 @@ final class RecordSections {
 
     void write() {
         project.getRecipes().forEach(this::recipe);
+        batches();
+        moulds();
+        if (!project.getPremixes().isEmpty()) {
+            blocks.heading(2, "Blends").items(project.getPremixes().stream().map(RecordSections::premix).toList());
+        }
         blocks.heading(2, "Materials and lots");
         materials(project.getGrades());
         blocks.heading(2, "Sessions").table(List.of("Session", "When", "#Room °C", "#Room %RH", "Who", "Instruments", "Control piece"), project.getSessions().stream().map(
@@ -54,6 +68,8 @@ final class RecordSections {
         blocks.heading(2, "Recipe " + recipe.getCode() + " v" + recipe.getVersion());
         blocks.say("Frozen " + Report.moment(recipe.getFrozenAt()) + " by " + recipe.getFrozenBy() + " from " + recipe.getPlan().getCode() + ". " + text(recipe
                 .getLimits()));
+        blocks.say(String.join(" ", java.util.stream.Stream.of(recipe.getTitle(), recipe.getJob()).filter(Objects::nonNull).toList()), Tone.QUIET);
+        blocks.say(recipe.getChanges());
         List<String> steps = new ArrayList<>();
         for (Step step : recipe.getPlan().getSteps()) {
             List<CardLine> lines = StepCard.lines(step, registries.findStepKind(step.getKind()).orElse(null)).stream().filter(l -> !l.planned().isEmpty()).toList();
@@ -61,6 +77,43 @@ final class RecordSections {
             steps.add((steps.size() + 1) + ". " + step.getTitle() + values);
         }
         blocks.items(steps);
+    }
+
+    private void batches() {
+        if (!project.getBatches().isEmpty()) {
+            blocks.heading(2, "Batches").table(List.of("Batch", "What", "Recipe", "#Wanted", "#Spares", "#Reject limit", "Needed by", "Pots"), project.getBatches().stream().map(b -> List.of(
+                    text(b.getCode()), text(b.getTitle()), b.getRecipe() == null ? "" : Names.of(b.getRecipe()), text(b.getWanted()), text(b.getSpares()), text(b
+                            .getRejectLimit()), text(b.getNeededBy()), String.join(", ", b.getPots().stream().map(Trial::getCode).toList()))).toList());
+        }
+    }
+
+    private void moulds() {
+        if (project.getMoulds().isEmpty()) {
+            return;
+        }
+        blocks.heading(2, "Moulds").table(List.of("Mould", "What", "Material", "Made on", "#Parts a cast", "#Casts", "#Limit"), project.getMoulds().stream().map(m -> List.of(text(m
+                .getCode()), text(m.getName()), text(m.getMaterial()), text(m.getMadeOn()), text(m.getCavities()), text(Moulds.casts(m)), text(m.getCastsLimit()))).toList());
+        List<List<String>> casts = project.getMoulds().stream().flatMap(m -> m.getCasts().stream().map(c -> List.of(text(m.getCode()), Report.moment(c.getAt()), c
+                .getTrial() == null ? "" : text(c.getTrial().getCode()), text(c.getRelease()), c.getReleasedWell() == null ? "" : c.getReleasedWell() ? "well" : "with force or damage",
+                text(c.getParts())))).toList();
+        if (!casts.isEmpty()) {
+            blocks.table(List.of("Mould", "Cast", "Trial", "Release", "Came out", "#Parts"), casts);
+        }
+    }
+
+    /** A blend with what went in. */
+    static String premix(Premix premix) {
+        List<String> said = new ArrayList<>();
+        said.add(Say.it("premix", text(premix.getCode()) + (premix.getTitle() == null ? "" : ", " + premix.getTitle()), String.join("; ", premix.getIngredients().stream().map(
+                i -> TrialSection.material(i) + (i.getPlanned() == null ? "" : " " + FieldText.show(FieldDescriptors.of(ModelPackage.Literals.MATERIAL_USE__PLANNED), i
+                        .getPlanned()))).toList())) + ".");
+        if (premix.getDriedHours() != null && premix.getDriedC() != null) {
+            said.add(Say.it("premix.dried", QuantityFormat.plain(premix.getDriedHours()), QuantityFormat.plain(premix.getDriedC())));
+        }
+        if (premix.getRestedHours() != null) {
+            said.add(Say.it("premix.rest", QuantityFormat.plain(premix.getRestedHours())));
+        }
+        return String.join(" ", said);
     }
 
     /** Materials with what is known of them and their lots. */

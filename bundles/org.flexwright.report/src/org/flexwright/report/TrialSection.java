@@ -3,11 +3,13 @@ package org.flexwright.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 
 import org.flexwright.core.field.FieldDescriptors;
 import org.flexwright.core.field.FieldText;
 import org.flexwright.core.field.Provenances;
 import org.flexwright.core.find.Finding;
+import org.flexwright.core.naming.Names;
 import org.flexwright.core.process.CardLine;
 import org.flexwright.core.process.HazardPrompt;
 import org.flexwright.core.process.ProcessKind;
@@ -49,7 +51,12 @@ final class TrialSection {
         blocks.say(route + ". State: " + trial.getState().getLiteral() + (trial.getStateReason() == null ? "" : ", " + trial.getStateReason()) + "."
                 + (trial.getBasedOn() == null ? "" : " Based on " + trial.getBasedOn().getCode() + "."));
         blocks.say(trial.getIdea());
+        if (trial.getCupLabel() != null || trial.getMould() != null || trial.getContactAt() != null) {
+            blocks.say((trial.getCupLabel() == null ? "" : "On the cup: " + trial.getCupLabel() + ". ") + (trial.getMould() == null ? "" : "Mould: " + trial.getMould()
+                    .getCode() + ". ") + (trial.getContactAt() == null ? "" : "A met B " + Report.moment(trial.getContactAt()) + "."));
+        }
         steps(trial);
+        decisions(trial);
         prompts(trial);
         for (Part part : trial.getParts()) {
             blocks.heading(3, "Piece " + part.getCode() + " (" + part.getPieceKind().getLiteral().replace('_', ' ') + ")");
@@ -107,6 +114,20 @@ final class TrialSection {
 
     private static String number(Double value) {
         return value == null ? "" : FieldText.digits(value);
+    }
+
+    /** Go, hold or dump, and what was noted at the bench. */
+    private void decisions(Trial trial) {
+        if (!trial.getDecisions().isEmpty()) {
+            blocks.table(List.of("Decided", "When", "Step", "Who", "Reason", "Stood against it"), trial.getDecisions().stream().map(d -> List.of(Names.word(d.getWord()), Report
+                    .moment(d.getAt()), d.getStep() == null ? "" : Objects.toString(d.getStep().getTitle(), ""), Objects.toString(d.getWho(), ""), Objects.toString(d
+                            .getReason(), ""), String.join("; ", d.getOpen()))).toList());
+        }
+        if (!trial.getNotes().isEmpty()) {
+            blocks.table(List.of("At the bench", "When", "Step", "Note", "What it turned out to be"), trial.getNotes().stream().map(n -> List.of(Names.word(n.getKind()), Report
+                    .moment(n.getAt()), n.getStep() == null ? "" : Objects.toString(n.getStep().getTitle(), ""), Objects.toString(n.getNote(), ""), Objects.toString(n
+                            .getSortedAs(), ""))).toList());
+        }
     }
 
     private void prompts(Trial trial) {

@@ -1,0 +1,2 @@
+/** Printing what is handed over: packs and labels. */
+package org.flexwright.workbench.handover;
