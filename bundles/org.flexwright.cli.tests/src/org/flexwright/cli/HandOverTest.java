@@ -156,9 +156,9 @@ class HandOverTest {
         assertTrue(pdf("after/xx8.pdf").contains("changed"), "the trial's own pack shows the changes");
     }
 
-    /** Changes every text, number and day outside what is frozen, one edit each; texts that are codes stay unique. */
+    /** Changes every text, number and day outside what is frozen; texts that are codes stay unique. Returns how many. */
     private static int changeEverything(ProjectSession session) {
-        List<Runnable> edits = new ArrayList<>();
+        List<Consumer<Edit>> edits = new ArrayList<>();
         for (Iterator<EObject> all = session.project().eAllContents(); all.hasNext();) {
             EObject object = all.next();
             if (frozen(object)) {
@@ -171,24 +171,20 @@ class HandOverTest {
                 Object value = object.eGet(attribute);
                 Object other = other(attribute.getName(), value);
                 if (!other.equals(value)) {
-                    edits.add(() -> session.execute("Change", edit -> edit.set(object, attribute, other)));
+                    edits.add(edit -> edit.set(object, attribute, other));
                 }
             }
         }
         Project project = session.project();
-        edits.add(() -> session.execute("Change", edit -> edit.set(project, ModelPackage.Literals.PROJECT__TITLE, "changed title")));
-        edits.add(() -> session.execute("Change", edit -> edit.set(project, ModelPackage.Literals.PROJECT__JOB, "changed job")));
-        edits.add(() -> session.execute("Change", edit -> {
+        edits.add(edit -> edit.set(project, ModelPackage.Literals.PROJECT__TITLE, "changed title"));
+        edits.add(edit -> edit.set(project, ModelPackage.Literals.PROJECT__JOB, "changed job"));
+        edits.add(edit -> {
             Part part = ModelFactory.eINSTANCE.createPart();
             part.setCode("P99");
             edit.add(project.getTrials().stream().filter(t -> "xx8".equalsIgnoreCase(t.getCode())).findFirst().orElseThrow(), ModelPackage.Literals.TRIAL__PARTS, part);
-        }));
-        int done = 0;
-        for (Runnable edit : edits) {
-            edit.run();
-            done++;
-        }
-        return done;
+        });
+        session.execute("Change everything", edit -> edits.forEach(change -> change.accept(edit)));
+        return edits.size();
     }
 
     private static boolean frozen(EObject object) {
