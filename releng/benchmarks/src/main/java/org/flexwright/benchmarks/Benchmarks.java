@@ -58,6 +58,7 @@ public final class Benchmarks {
         Registries registries = Components.registries();
         for (int trials : TRIALS) {
             new Everyday(registries, work, trials).run(figures);
+            new Taps(registries, work, trials).run(figures);
         }
         files(registries);
         call();

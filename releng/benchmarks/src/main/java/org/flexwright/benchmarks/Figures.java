@@ -35,6 +35,11 @@ final class Figures {
         line(what, series, String.format(Locale.ROOT, "aim: at most %s", plain(aim)));
     }
 
+    /** A line with the time within which 99 of 100 were done, and what is aimed at for the median and for that, in ms. */
+    void shares(String what, Series series, double medianAim, double aim99) {
+        line(what, series, String.format(Locale.ROOT, "99 %% within %s (aim: median at most %s, 99 %% within %s)", ms(series.within(0.99)), plain(medianAim), plain(aim99)));
+    }
+
     private void line(String what, Series series, String remark) {
         out.println(String.format(Locale.ROOT, ROW, what, ms(series.median()), ms(series.least()), ms(series.most()), series.count(), remark).stripTrailing());
     }

@@ -27,6 +27,11 @@ final class Series {
         return sorted.size() % 2 == 1 ? sorted.get(half) : (sorted.get(half - 1) + sorted.get(half)) / 2.0;
     }
 
+    /** The time within which that share of them was done: the smallest one with at least as many not above it; {@code 0 < share <= 1}. */
+    long within(double share) {
+        return nanos.stream().sorted().toList().get((int) Math.ceil(share * nanos.size()) - 1);
+    }
+
     long least() {
         return Collections.min(nanos);
     }
