@@ -72,6 +72,15 @@ class TimeLineTest {
         assertEquals(CONTACT, TimeLine.contactOf(trial));
     }
 
+    @Test
+    void contactAsSaidAtTheBenchCountsBeforeAllThatIsReckoned() {
+        Step mix = step("mix", StepState.RUNNING, 0.0, null);
+        mix.setStartedAt(CONTACT.plusSeconds(90));
+        trial.setContactAt(CONTACT);
+        assertEquals(CONTACT, TimeLine.contactOf(trial));
+        assertEquals("1:30", TimeLine.of(trial, CONTACT.plusSeconds(90)).clock());
+    }
+
     @ParameterizedTest
     @CsvSource({"0, 0:00", "0.5, 0:30", "4.2, 4:12", "239.9, 239:54", "240, 4 h", "960, 16 h", "4320, 3 d", "-0.001, 0:00", "-2, \u22122:00"})
     void timesReadAsOnAStopwatch(double minutes, String shown) {
