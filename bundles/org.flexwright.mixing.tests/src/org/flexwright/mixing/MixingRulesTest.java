@@ -224,7 +224,7 @@ class MixingRulesTest {
 
     @Test
     void propertiesHaveTheirAgreedIds() {
-        assertEquals(Set.of("mixing.viscosity", "mixing.working-time", "mixing.nco-content", "mixing.hydroxyl-value", "mixing.water-content"),
+        assertEquals(Set.of("mixing.viscosity", "mixing.working-time", "mixing.nco-content", "mixing.hydroxyl-value", "mixing.water-content", "mixing.oil-absorption"),
                 new MixingProperties().properties().stream().map(p -> p.id()).collect(Collectors.toSet()));
     }
 

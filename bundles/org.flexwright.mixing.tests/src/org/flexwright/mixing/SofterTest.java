@@ -17,9 +17,11 @@ import org.flexwright.core.cause.SofterCause;
 import org.flexwright.core.cause.SofterCauses;
 import org.flexwright.core.cause.Standing;
 import org.flexwright.core.process.StepKinds;
+import org.flexwright.core.process.StepPlot;
 import org.flexwright.core.property.PropertyCatalogue;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.rubber.Network;
+import org.flexwright.core.view.PlotModel;
 import org.flexwright.mixing.data.DegasDetails;
 import org.flexwright.mixing.data.MixDetails;
 import org.flexwright.mixing.data.MixingDataFactory;
@@ -213,5 +215,58 @@ class SofterTest {
             assertTrue(cause.stiffness() == null || cause.stiffness().low() <= cause.stiffness().likely() && cause.stiffness().likely() <= cause.stiffness().high());
         }
         assertEquals(Source.Mark.FROM_MEMORY, cause(cup(106), "ratio").source().mark());
+    }
+
+    private void density(MaterialGrade grade, double value) {
+        MaterialValue density = MODEL.createMaterialValue();
+        density.setProperty("materials.density");
+        density.setUnit("g/cm3");
+        density.setOwnValue(value);
+        grade.getValues().add(density);
+    }
+
+    private List<StepPlot> plots(Trial trial) {
+        return new WeighStep().plots(trial.getSteps().getFirst(), trial, NOTHING_READ);
+    }
+
+    /** Every curve rises from 1 and ends where its formula does; nothing is drawn at packing. */
+    @Test
+    void curvesOverFillerRiseAsFarAsTheyHoldAndPackingIsRefused() {
+        density(a, 1.05);
+        density(b, 1.05);
+        assertTrue(plots(cup(100)).isEmpty(), "without a filler there is nothing to draw");
+        assertEquals(null, plots(cup(100, filler(10, true, null))).getFirst().plot(), "a density is missing");
+        density(powder, 1.80);
+        List<StepPlot> plots = plots(cup(100, filler(160, true, null)));
+        assertEquals(2, plots.size());
+        for (StepPlot plot : plots) {
+            for (PlotModel.Series series : plot.plot().series()) {
+                assertEquals(1, series.points().getFirst().y(), 1e-12, series.name());
+                for (int i = 1; i < series.points().size(); i++) {
+                    assertTrue(series.points().get(i).y() > series.points().get(i - 1).y(), series.name());
+                }
+            }
+        }
+        // A5 and A7: 10 phr of 1.80 in 1.05 g/cm3 is phi 0.05512; Guth and Gold at phi 0.20 is 2.0640, where its curve ends
+        PlotModel.Series spheres = plots.getFirst().plot().series().get(1);
+        assertEquals(2.0640, spheres.points().getLast().y(), 1e-4);
+        assertEquals(1.125, plots.getFirst().plot().series().getFirst().points().getLast().y(), 1e-9, "Smallwood ends at phi 0.05");
+        List<StepPlot> packed = plots(cup(100, filler(700, true, null)));
+        assertEquals(null, packed.getFirst().plot());
+        assertEquals(org.flexwright.core.find.Severity.STOP, packed.getFirst().remarks().getFirst().severity());
+    }
+
+    @Test
+    void aStructuredBlackHasACurveOfItsOwn() {
+        density(a, 1.05);
+        density(b, 1.05);
+        density(powder, 1.80);
+        int without = plots(cup(100, filler(10, true, null))).getFirst().plot().series().size();
+        MaterialValue oil = MODEL.createMaterialValue();
+        oil.setProperty(MixingProperties.OIL_ABSORPTION);
+        oil.setUnit("");
+        oil.setSheetValue(100.0);
+        powder.getValues().add(oil);
+        assertEquals(without + 1, plots(cup(100, filler(10, true, null))).getFirst().plot().series().size());
     }
 }

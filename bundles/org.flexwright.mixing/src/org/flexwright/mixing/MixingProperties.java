@@ -23,6 +23,8 @@ public final class MixingProperties implements PropertySet {
     public static final String HYDROXYL_VALUE = "mixing.hydroxyl-value";
     /** Water in a component, powder or paste, per cent by weight. */
     public static final String WATER_CONTENT = "mixing.water-content";
+    /** Oil absorption of a carbon black, cm3 to 100 g. */
+    public static final String OIL_ABSORPTION = "mixing.oil-absorption";
 
     private static final Source EQUIVALENTS = Source.published("Polyurethane Manufacturers Association, technical library, section 5: equivalent weights");
 
@@ -40,6 +42,8 @@ public final class MixingProperties implements PropertySet {
                         "Of the polyol side, mg KOH to a gram; an amine or acid number counts the same way and is added.", EQUIVALENTS),
                 new PropertyDef(WATER_CONTENT, "Water content", QuantityKind.FRACTION, false, Set.of(),
                         "By weight: weigh it before and after drying. A mole of it uses up two NCO groups.",
-                        Source.derived("Loss of mass on drying")));
+                        Source.derived("Loss of mass on drying")),
+                new PropertyDef(OIL_ABSORPTION, "Oil absorption", QuantityKind.NUMBER, false, Set.of(),
+                        "Of a carbon black, DBP or OAN in cm3 to 100 g: how much rubber its structure catches.", Source.fromMemory("Medalia 1972")));
     }
 }

@@ -20,7 +20,9 @@ import org.flexwright.core.process.PotPlan;
 import org.flexwright.core.process.PotRequest;
 import org.flexwright.core.process.StepAdvice;
 import org.flexwright.core.process.StepKind;
+import org.flexwright.core.process.StepPlot;
 import org.flexwright.core.process.StepTime;
+import org.flexwright.core.property.PropertyCatalogue;
 import org.flexwright.mixing.data.MixingDataPackage;
 import org.flexwright.mixing.data.WeighDetails;
 import org.flexwright.mixing.formulation.FormulationPlan;
@@ -63,6 +65,11 @@ public final class WeighStep implements StepKind {
             prompts.add(new HazardPrompt("mixing.dust", Say.PROMPT_DUST.with(), Say.PROMPT_DUST_CONTROL.with(), Source.commonPractice(), true));
         }
         return prompts;
+    }
+
+    @Override
+    public List<StepPlot> plots(Step step, Trial trial, PropertyCatalogue properties) {
+        return FillerPlots.of(step, trial, properties);
     }
 
     @Override

@@ -10,6 +10,7 @@ import org.eclipse.emf.ecore.EClass;
 import org.flexwright.core.bench.GatePoint;
 import org.flexwright.core.bench.StepMark;
 import org.flexwright.core.cause.SofterCause;
+import org.flexwright.core.property.PropertyCatalogue;
 import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
 
@@ -114,5 +115,10 @@ public interface StepKind {
     /** The grams that follow from the parts given to the step's materials; empty when nobody gave any, or this kind does not count in parts. */
     default Optional<GramsOfParts> gramsOfParts(Step step, Trial trial) {
         return Optional.empty();
+    }
+
+    /** What of this step can be drawn, the maker's own trials on top; empty when there is nothing. */
+    default List<StepPlot> plots(Step step, Trial trial, PropertyCatalogue properties) {
+        return List.of();
     }
 }

@@ -23,6 +23,7 @@ import org.flexwright.core.process.PromptSource;
 import org.flexwright.core.process.StepAdvice;
 import org.flexwright.core.process.StepKind;
 import org.flexwright.core.process.StepKinds;
+import org.flexwright.core.process.StepPlot;
 import org.flexwright.core.property.PropertyCatalogue;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.property.PropertyEstimator;
@@ -108,6 +109,11 @@ public final class Registries implements StepKinds {
     /** What a step says about itself right now; empty when its plugin is absent. */
     public List<StepAdvice> advice(Step step, Trial trial) {
         return findStepKind(step.getKind()).map(kind -> kind.advice(step, trial, this)).orElse(List.of());
+    }
+
+    /** Everything that can be drawn of a trial's steps. */
+    public List<StepPlot> plots(Trial trial) {
+        return trial.getSteps().stream().flatMap(step -> findStepKind(step.getKind()).stream().flatMap(kind -> kind.plots(step, trial, properties).stream())).toList();
     }
 
     private static void probe(Calculation<?, ?> calculation) {

@@ -258,4 +258,15 @@ class StepsPageTest {
         shell = Pages.open(Pages.trial("T06"), "trial.outcome");
         assertFalse(Pages.hasNamed(shell, "1, Water on the powder"), "T06 is not softer than the trial before");
     }
+
+    @Test
+    void curvesOverFillerStandOnAPageOfATrialWithFillerAlone() {
+        Projects.example(folder);
+        Shell shell = Pages.open(Pages.trial("T07"), "trial.plots");
+        assertTrue(Pages.hasNamed(shell, "Stiffness over filler"), "the chart is named by what it shows");
+        Ui.picture(shell, "curves-stiffness");
+        Ui.choose(Ui.find(shell, Combo.class, "Curve to draw"), "Viscosity over filler");
+        assertTrue(Pages.hasNamed(shell, "Viscosity over filler"));
+        assertTrue(Ui.shows(shell, "Grains touch at 64 %"));
+    }
 }
