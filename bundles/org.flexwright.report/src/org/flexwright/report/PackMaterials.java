@@ -97,8 +97,16 @@ final class PackMaterials {
         String name = use.getPremix() != null ? use.getPremix().getCode() + words(use.getPremix().getTitle()) : use.getGrade() == null ? "" : RecordSections.name(use.getGrade());
         String grams = use.getPlanned() == null ? "" : FieldText.show(FieldDescriptors.of(ModelPackage.Literals.MATERIAL_USE__PLANNED), use.getPlanned()).replaceFirst(
                 " g$", "");
-        return List.of(name, RoleWords.of(use.getRole()), grams, lot == null ? "" : words(lot.getCode(), ""), lot == null ? "" : Objects.toString(lot.getOpened(), ""),
+        return List.of(name, role(use), grams, lot == null ? "" : words(lot.getCode(), ""), lot == null ? "" : Objects.toString(lot.getOpened(), ""),
                 lot == null ? "" : Objects.toString(lot.getExpires(), ""), lot == null ? "" : sheet(lot));
+    }
+
+    private static String role(MaterialUse use) {
+        String role = RoleWords.of(use.getRole());
+        if (use.getDried() != null) {
+            role = Say.it(use.getDried() ? "use.dried" : "use.undried", role);
+        }
+        return use.getMoisture() == null ? role : Say.it("use.moisture", role, QuantityFormat.plain(use.getMoisture()));
     }
 
     private static String words(String text) {

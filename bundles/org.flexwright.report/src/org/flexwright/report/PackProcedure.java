@@ -1,5 +1,6 @@
 package org.flexwright.report;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -85,12 +86,23 @@ final class PackProcedure {
         return time.ends().isEmpty() ? "" : Say.it("working.ends", time.ends());
     }
 
+    /** When, and how long: as planned; without a plan as it was made, where the record tells the steps apart. */
     private String clock(Step step, Instant contact) {
+        List<String> said = new ArrayList<>();
         if (step.getPlannedStart() != null) {
-            return Say.it("step.clock", TimeLine.clock(step.getPlannedStart()));
+            said.add(Say.it("step.clock", TimeLine.clock(step.getPlannedStart())));
+        } else if (contact != null && source.made().getSteps().stream().map(Step::getStartedAt).filter(Objects::nonNull).distinct().count() > 1) {
+            source.made(step).map(Step::getStartedAt).ifPresent(at -> said.add(Say.it("step.made", TimeLine.clock(Duration.between(contact, at).toMillis() / 60_000.0))));
         }
-        return source.made(step).filter(made -> contact != null && made.getStartedAt() != null).map(made -> Say.it("step.made", TimeLine.clock(java.time.Duration.between(
-                contact, made.getStartedAt()).toMillis() / 60_000.0))).orElse("");
+        registries.findStepKind(step.getKind()).flatMap(kind -> kind.time(step, source.plan())).ifPresent(time -> {
+            if (time.hands().low() == time.hands().high() && time.hands().likely() > 0) {
+                said.add(Say.it("step.takes", TimeLine.clock(time.hands().likely())));
+            }
+            if (time.alone() > 0) {
+                said.add(Say.it("step.alone", TimeLine.clock(time.alone())));
+            }
+        });
+        return String.join(", ", said);
     }
 
     private List<Block> content(Step step, int number) {

@@ -137,7 +137,8 @@ final class PackUnknown {
         if (lot.getOpened() == null) {
             points.add(Say.it("unknown.opened", name));
         }
-        if (lot.getSheetDate() == null || lot.getSheetRevision() == null) {
+        boolean sheetRead = source.project().getAcknowledgements().stream().anyMatch(a -> a.getLot() == lot && a.getSheetDate() != null);
+        if ((lot.getSheetDate() == null || lot.getSheetRevision() == null) && !sheetRead) {
             points.add(Say.it("unknown.sheet", name));
         }
     }
@@ -174,6 +175,9 @@ final class PackUnknown {
             if (gauge.getAccuracy() == null) {
                 points.add(Say.it("unknown.gauge", Objects.toString(gauge.getName(), "")));
             }
+        }
+        if (source.attachments().stream().noneMatch(a -> a.getKind() == AttachmentKind.SETTINGS || a.getKind() == AttachmentKind.OTHER)) {
+            points.add(Say.it("unknown.shape"));
         }
         List<Attachment> photos = source.attachments().stream().filter(a -> a.getKind() == AttachmentKind.PHOTO).toList();
         if (photos.isEmpty()) {

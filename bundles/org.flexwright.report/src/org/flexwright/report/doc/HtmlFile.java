@@ -8,6 +8,8 @@ import java.util.Locale;
 public final class HtmlFile {
     /** Side of a QR code in CSS pixels: 24 mm on paper, read by a phone at arm's length. */
     private static final double CODE = 92;
+    /** A single word up to that length, such as a day or a code, is not broken at its dashes. */
+    private static final int SHORT = 16;
     private static final String CSS = """
             body{font:15px/1.45 system-ui,sans-serif;color:#1B2126;background:#FFF;max-width:62rem;margin:1.5rem auto;padding:0 1.5rem}
             body.broad{max-width:76rem}
@@ -17,7 +19,7 @@ public final class HtmlFile {
             td.n{text-align:right;white-space:nowrap}.quiet,figcaption{color:#59636C}.banner{border:2px solid #8A5A00;padding:.5em .8em;font-weight:600}
             .strong{font-weight:600}.stop{color:#A3123A;font-weight:600}.caution{color:#8A5A00;font-weight:600}
             figure{display:inline-block;margin:.4em 1em .8em 0;vertical-align:top;max-width:100%}figure img{max-width:min(100%,400px);max-height:420px}
-            figcaption{max-width:400px}.scroll{overflow-x:auto}svg{max-width:100%}
+            td svg{max-width:none}td.w{white-space:nowrap}figcaption{max-width:400px}.scroll{overflow-x:auto}svg{max-width:100%}
             .step{border-left:4px solid #005A91;padding:.1em 0 .2em 1em;margin:1.1em 0}.step h3{margin:.1em 0 .4em}
             .step h3 .number{display:inline-block;min-width:1.7em;color:#005A91}.step h3 .clock{float:right;font-variant-numeric:tabular-nums}
             .label{display:inline-flex;align-items:center;gap:.5em;width:18rem;margin:.2em .4em .2em 0;border:1px dashed #C9CED3;padding:.2em;vertical-align:top;
@@ -103,7 +105,8 @@ public final class HtmlFile {
     }
 
     private void cell(Block.Cell cell, boolean number) {
-        String style = ((number ? "n " : "") + (cell.tone() == Tone.PLAIN ? "" : cell.tone().name().toLowerCase(Locale.ROOT))).strip();
+        boolean oneWord = cell.text().length() <= SHORT && cell.text().chars().noneMatch(Character::isWhitespace);
+        String style = ((number ? "n " : oneWord && !cell.text().isEmpty() ? "w " : "") + (cell.tone() == Tone.PLAIN ? "" : cell.tone().name().toLowerCase(Locale.ROOT))).strip();
         if (style.isEmpty()) {
             html.open("td");
         } else {
