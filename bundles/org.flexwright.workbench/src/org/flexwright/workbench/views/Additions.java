@@ -8,10 +8,12 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.flexwright.core.session.ProjectSession;
+import org.flexwright.core.trial.Moulds;
 import org.flexwright.model.Lot;
 import org.flexwright.model.MaterialGrade;
 import org.flexwright.model.ModelFactory;
 import org.flexwright.model.ModelPackage;
+import org.flexwright.model.Mould;
 import org.flexwright.model.Session;
 import org.flexwright.model.TargetSheet;
 import org.flexwright.workbench.pages.SubjectEditors;
@@ -27,7 +29,13 @@ final class Additions {
         EObject made = EcoreUtil.create(section.feature().getEReferenceType());
         int number = section.things(session.project()).size() + 1;
         mark(made, section, number);
-        session.execute(section.addWords().toLowerCase(Locale.ROOT), edit -> edit.add(session.project(), section.feature(), made));
+        session.execute(section.addWords().toLowerCase(Locale.ROOT), edit -> {
+            if (made instanceof Mould mould) {
+                Moulds.add(edit, mould);
+            } else {
+                edit.add(session.project(), section.feature(), made);
+            }
+        });
         SubjectEditors.open(window, made);
     }
 

@@ -16,8 +16,10 @@ enum Section {
     INSTRUMENTS("Instruments", ModelPackage.Literals.PROJECT__INSTRUMENTS, "Add an instrument"),
     CONTROL_PIECES("Control pieces", ModelPackage.Literals.PROJECT__CONTROL_PIECES, "Add a control piece"),
     SESSIONS("Sessions", ModelPackage.Literals.PROJECT__SESSIONS, "Add a session"),
+    MOULDS("Moulds", ModelPackage.Literals.PROJECT__MOULDS, "Add a mould"),
     TRIALS("Trials", ModelPackage.Literals.PROJECT__TRIALS, "New trial…"),
     RECIPES("Recipes", ModelPackage.Literals.PROJECT__RECIPES, ""),
+    BATCHES("Batches", ModelPackage.Literals.PROJECT__BATCHES, ""),
     ATTACHMENTS("Attachments", ModelPackage.Literals.PROJECT__ATTACHMENTS, "Attach file…");
 
     private final String word;

@@ -8,6 +8,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.flexwright.core.process.CardLine;
 import org.flexwright.core.process.ProcessKind;
 import org.flexwright.core.process.StepCard;
+import org.flexwright.core.trial.RecipeDifference;
 import org.flexwright.core.trial.Recipes;
 import org.flexwright.model.Recipe;
 import org.flexwright.model.Step;
@@ -18,6 +19,7 @@ import org.flexwright.workbench.kit.Prose;
 import org.flexwright.workbench.kit.Spacing;
 import org.flexwright.workbench.kit.Type.Role;
 import org.flexwright.workbench.pages.PageContext;
+import org.flexwright.workbench.pages.batch.MakeBlock;
 import org.flexwright.workbench.pages.common.Block;
 import org.flexwright.workbench.pages.common.BlockPage;
 import org.flexwright.workbench.pages.common.Moments;
@@ -32,7 +34,7 @@ final class RecipePage extends BlockPage {
         recipe = (Recipe) context.subject();
         Block head = new Block(body(), kit(), recipe.getCode() + ", version " + recipe.getVersion(), 2, Spacing.FIELDS);
         if (writable() && recipe.getPlan() != null) {
-            head.action("&Make it again", this::again).setToolTipText("A new trial with this plan; its steps wait to be confirmed");
+            head.action("&Edit as new trial", this::again).setToolTipText("A new trial with this plan; frozen under the same code it becomes the next version");
         }
         if (recipe.getFrom() != null) {
             head.action("Open " + recipe.getFrom().getCode(), () -> context.open(recipe.getFrom()));
@@ -42,7 +44,9 @@ final class RecipePage extends BlockPage {
                 .map(ProcessKind::title).orElse(recipe.getPlan().getRoute());
         line(head.body(), "Route", route);
         line(head.body(), "Acceptance limits", recipe.getLimits());
+        versions();
         if (recipe.getPlan() != null) {
+            new MakeBlock(body(), context, recipe, doing(), this::settle);
             recipe.getPlan().getSteps().forEach(this::step);
         }
         settle();
@@ -57,6 +61,24 @@ final class RecipePage extends BlockPage {
         if (words != null && !words.isBlank()) {
             kit().quiet(body, label).setLayoutData(new GridData(SWT.BEGINNING, SWT.BEGINNING, false, false));
             Prose.text(body, kit(), words).setLayoutData(Grid.wide());
+        }
+    }
+
+    /** The other versions, and what changed from the one before to this one. */
+    private void versions() {
+        List<Recipe> all = Recipes.versions(context().session().project(), recipe.getCode());
+        if (all.size() < 2) {
+            return;
+        }
+        Block block = new Block(body(), kit(), "Versions", 1, Spacing.FIELDS);
+        int place = all.indexOf(recipe);
+        all.stream().filter(other -> other != recipe).forEach(other -> block.action("Open v" + other.getVersion(), () -> context().open(other)));
+        if (place > 0) {
+            List<String> changes = RecipeDifference.between(all.get(place - 1), recipe);
+            Prose.quiet(block.body(), kit(), "Against version " + all.get(place - 1).getVersion() + (changes.isEmpty() ? ": no difference." : ":")).setLayoutData(Grid.wide());
+            changes.forEach(change -> Prose.text(block.body(), kit(), change).setLayoutData(Grid.wide()));
+        } else {
+            Prose.quiet(block.body(), kit(), "The first version; there are newer ones.").setLayoutData(Grid.wide());
         }
     }
 
@@ -81,7 +103,7 @@ final class RecipePage extends BlockPage {
 
     private void again() {
         Trial[] made = new Trial[1];
-        if (doing().edit("make " + recipe.getCode() + " again", edit -> made[0] = Recipes.edit(edit, recipe, null, recipe.getCode() + " again"))) {
+        if (doing().edit("edit " + recipe.getCode() + " as a new trial", edit -> made[0] = Recipes.edit(edit, recipe, null, null))) {
             context().open(made[0]);
         }
     }

@@ -1,0 +1,2 @@
+/** The page of a mould. */
+package org.flexwright.workbench.pages.mould;

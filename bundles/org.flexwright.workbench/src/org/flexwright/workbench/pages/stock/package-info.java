@@ -1,0 +1,2 @@
+/** What is left on the shelf. */
+package org.flexwright.workbench.pages.stock;
