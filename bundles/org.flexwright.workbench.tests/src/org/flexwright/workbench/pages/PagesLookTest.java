@@ -66,6 +66,9 @@ class PagesLookTest {
         page(places, project.getGrades().getFirst(), "material.grade");
         page(places, project.getGrades().getFirst().getLots().getFirst(), "material.lot");
         page(places, project.getRecipes().getFirst(), "recipe.plan");
+        page(places, project.getBatches().getFirst(), "batch.pots");
+        page(places, project.getMoulds().getFirst(), "mould.casts");
+        page(places, project, "stock.shelf");
         page(places, project, "decide.comparison");
         page(places, project, "decide.plot");
         places.put("calculations", () -> CalculationsEditor.show(Ui.window(), "mixing.batch"));
