@@ -131,7 +131,10 @@ class ExampleTest {
         assertEquals(List.of("T01", "T02", "T03", "T04", "T05", "T06", "T07", "T08", "T09", "T10", "T11", "T12"), project.getTrials().stream().map(Trial::getCode).toList());
         List<Instant> days = project.getSessions().stream().map(s -> s.getAt()).toList();
         assertEquals(days.stream().sorted().toList(), days, "told in the order it happened");
-        assertTrue(project.getTrials().stream().allMatch(t -> t.getConclusion() != null && t.getConclusion().endsWith(".")));
+        List<Trial> pots = project.getBatches().getFirst().getPots();
+        assertEquals(List.of(trial("T10"), trial("T11"), trial("T12")), pots);
+        assertTrue(pots.stream().allMatch(t -> t.getState() == TrialState.PLANNED && t.getMould() == project.getMoulds().getFirst()), "ten more are planned for next year");
+        assertTrue(project.getTrials().stream().filter(t -> !pots.contains(t)).allMatch(t -> t.getConclusion() != null && t.getConclusion().endsWith(".")));
         assertEquals(TrialState.FAILED, trial("T01").getState());
         assertEquals(TrialState.DISCARDED, trial("T03").getState());
     }

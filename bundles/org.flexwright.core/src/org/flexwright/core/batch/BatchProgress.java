@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.flexwright.core.Estimate;
 import org.flexwright.core.Message;
 import org.flexwright.core.naming.Names;
 import org.flexwright.core.process.PotRequest;
@@ -25,10 +26,11 @@ import org.flexwright.model.TrialState;
  * @param batch    the batch
  * @param rows     one a pot
  * @param schedule the order of work as planned from its beginning
+ * @param hands    min of a person's time, as planned
  * @param good     good parts so far
  * @param rejects  rejects so far
  */
-public record BatchProgress(Batch batch, List<Row> rows, Schedule schedule, int good, int rejects) {
+public record BatchProgress(Batch batch, List<Row> rows, Schedule schedule, Estimate hands, int good, int rejects) {
 
     /**
      * A pot.
@@ -51,7 +53,8 @@ public record BatchProgress(Batch batch, List<Row> rows, Schedule schedule, int 
 
     /** Where it stands now. */
     public static BatchProgress of(Batch batch, Registries kinds, ZoneId zone) {
-        Schedule schedule = schedule(batch, kinds, zone);
+        Scheduler scheduler = schedule(batch, kinds, zone);
+        Schedule schedule = scheduler.schedule();
         List<Row> rows = new ArrayList<>();
         for (int i = 0; i < batch.getPots().size(); i++) {
             Trial pot = batch.getPots().get(i);
@@ -63,7 +66,7 @@ public record BatchProgress(Batch batch, List<Row> rows, Schedule schedule, int 
         }
         int made = rows.stream().mapToInt(Row::made).sum();
         int rejects = rows.stream().mapToInt(Row::failed).sum();
-        return new BatchProgress(batch, rows, schedule, made - rejects, rejects);
+        return new BatchProgress(batch, rows, schedule, scheduler.hands(), made - rejects, rejects);
     }
 
     private static String next(Trial pot) {
@@ -85,10 +88,10 @@ public record BatchProgress(Batch batch, List<Row> rows, Schedule schedule, int 
         return batch.getRejectLimit() != null && rejects >= Math.max(1, batch.getRejectLimit());
     }
 
-    private static Schedule schedule(Batch batch, Registries kinds, ZoneId zone) {
+    private static Scheduler schedule(Batch batch, Registries kinds, ZoneId zone) {
         Instant start = batch.getStartAt() == null ? batch.getCreatedAt() : batch.getStartAt();
         if (start == null || batch.getPots().isEmpty()) {
-            return new Schedule(List.of());
+            return new Scheduler(BatchWish.of(1, Instant.EPOCH, zone), kinds, -1, -1);
         }
         Trial first = batch.getPots().getFirst();
         int pot = -1;
@@ -114,7 +117,7 @@ public record BatchProgress(Batch batch, List<Row> rows, Schedule schedule, int 
                 scheduler.add(draft, moulds.isEmpty() ? List.of() : draft.trial.getMould() == null ? moulds : List.of(draft.trial.getMould()));
             }
         }
-        return scheduler.schedule();
+        return scheduler;
     }
 
     private static String say(String key, Object... args) {

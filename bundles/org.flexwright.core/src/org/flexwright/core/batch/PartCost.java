@@ -11,6 +11,7 @@ import org.flexwright.core.Message;
 import org.flexwright.core.Source;
 import org.flexwright.core.process.Mixtures;
 import org.flexwright.core.trial.Moulds;
+import org.flexwright.model.Batch;
 import org.flexwright.model.Lot;
 import org.flexwright.model.MaterialUse;
 import org.flexwright.model.Mould;
@@ -21,7 +22,6 @@ import org.flexwright.model.Project;
 import org.flexwright.model.Step;
 import org.flexwright.model.StepState;
 import org.flexwright.model.Trial;
-import org.flexwright.model.TrialState;
 
 /** What a good part costs: lots by grams used, what stays in the cup, cups, share of the mould, work, rejects. Nothing unknown is counted as nothing. */
 public final class PartCost {
@@ -76,6 +76,33 @@ public final class PartCost {
 
     /** Of trials that were made, by what was weighed, their hours, and the parts that are good. Parts that nobody noted do not count. */
     public static CostSheet made(Project project, Collection<Trial> trials) {
+        PartCost cost = of(project, trials);
+        List<String> hourless = trials.stream().filter(trial -> trial.getHours() == null).map(Trial::getCode).toList();
+        double hours = trials.stream().map(Trial::getHours).filter(Objects::nonNull).mapToDouble(Double::doubleValue).sum();
+        if (!hourless.isEmpty()) {
+            cost.lacks(say("lack.hours", String.join(", ", hourless)));
+        }
+        cost.work(hours > 0 || hourless.isEmpty() ? Estimate.exact(hours, Source.ownRecord(say("hours.record"))) : null);
+        int made = (int) trials.stream().flatMap(trial -> trial.getParts().stream()).filter(part -> part.getPieceKind() == PieceKind.PART).count();
+        int good = (int) trials.stream().flatMap(trial -> trial.getParts().stream()).filter(part -> part.getPieceKind() == PieceKind.PART && !Spares.rejected(part)).count();
+        return cost.rejects(made, Estimate.exact(good, Source.ownRecord(say("parts.record"))));
+    }
+
+    /**
+     * Of a batch whose parts are still to be made: planned grams, planned times, rejects by the own record.
+     *
+     * @param hands min of a person's time
+     */
+    public static CostSheet ahead(Project project, Batch batch, Estimate hands) {
+        PartCost cost = of(project, batch.getPots());
+        cost.work(hands.times(1 / MINUTES_AN_HOUR));
+        int made = batch.getPots().stream().map(Trial::getPartsWanted).filter(Objects::nonNull).mapToInt(Integer::intValue).sum();
+        Spares spares = Spares.of(project, batch.getRecipe(), made);
+        return cost.rejects(made, spares.share() == null ? null : good(made, spares.share()));
+    }
+
+    /** Materials, cups and moulds: what was weighed, else what is planned. */
+    private static PartCost of(Project project, Collection<Trial> trials) {
         PartCost cost = new PartCost(project);
         double grams = 0;
         double money = 0;
@@ -99,16 +126,7 @@ public final class PartCost {
         cost.cups((int) trials.stream().filter(PartCost::hasCup).count());
         cost.moulds(trials.stream().map(Trial::getMould).filter(Objects::nonNull).toList(), trials.stream().anyMatch(trial -> trial.getMould() == null && hasCup(trial)),
                 (int) trials.stream().filter(trial -> trial.getMould() != null && trial.getMould().getCasts().stream().anyMatch(cast -> cast.getTrial() == trial)).count());
-        List<String> hourless = trials.stream().filter(trial -> trial.getHours() == null).map(Trial::getCode).toList();
-        double hours = trials.stream().map(Trial::getHours).filter(Objects::nonNull).mapToDouble(Double::doubleValue).sum();
-        if (!hourless.isEmpty()) {
-            cost.lacks(say("lack.hours", String.join(", ", hourless)));
-        }
-        cost.work(hours > 0 || hourless.isEmpty() ? Estimate.exact(hours, Source.ownRecord(say("hours.record"))) : null);
-        int made = (int) trials.stream().flatMap(trial -> trial.getParts().stream()).filter(part -> part.getPieceKind() == PieceKind.PART).count();
-        int good = (int) trials.stream().filter(trial -> trial.getState() != TrialState.DISCARDED && trial.getState() != TrialState.FAILED).flatMap(trial -> trial.getParts()
-                .stream()).filter(part -> part.getPieceKind() == PieceKind.PART && !part.isFailed()).count();
-        return cost.rejects(made, Estimate.exact(good, Source.ownRecord(say("parts.record"))));
+        return cost;
     }
 
     /** A cup is used where two components meet. */

@@ -99,7 +99,10 @@ final class BatchPage extends BlockPage {
         strip.show(progress.schedule(), "pot");
         checks();
         materials();
-        CostBlock.fill(cost.emptied(), kit(), PartCost.made(context().session().project(), batch.getPots()));
+        boolean ahead = Batches.parts(batch).isEmpty() && batch.getRecipe() != null;
+        cost.setTitle(ahead ? "Cost, as planned" : "Cost so far");
+        CostBlock.fill(cost.emptied(), kit(), ahead ? PartCost.ahead(context().session().project(), batch, progress.hands()) : PartCost.made(context().session().project(), batch
+                .getPots()));
         cards();
     }
 

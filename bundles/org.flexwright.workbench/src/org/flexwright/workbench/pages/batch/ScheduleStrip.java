@@ -107,15 +107,15 @@ final class ScheduleStrip extends Canvas {
 
     private void days(GC gc) {
         int bottom = row() * (runs() + 1);
-        int shown = Integer.MIN_VALUE;
+        int next = 0;
         for (LocalDate day = from().atZone(zone).toLocalDate(); day.atStartOfDay(zone).toInstant().isBefore(until()); day = day.plusDays(1)) {
             int x = at(day.atStartOfDay(zone).toInstant());
             gc.setForeground(kit.color(Ink.LINE));
             gc.drawLine(x, 0, x, bottom);
-            if (x - shown >= kit.grid().steps(LEAST_DAY_STEPS)) {
+            if (x >= next) {
                 gc.setForeground(kit.color(Ink.QUIET));
                 gc.drawText(DAY.format(day), x + kit.grid().steps(1), 0, true);
-                shown = x;
+                next = x + kit.grid().steps(LEAST_DAY_STEPS);
             }
         }
     }
