@@ -11,6 +11,8 @@ import java.util.List;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
+import org.flexwright.core.bench.BenchTaps;
+import org.flexwright.core.bench.StepMark;
 import org.flexwright.core.field.FieldDescriptors;
 import org.flexwright.core.field.FieldInput;
 import org.flexwright.core.field.Provenances;
@@ -25,6 +27,9 @@ import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.trial.Measurements;
 import org.flexwright.core.trial.Trials;
 import org.flexwright.core.trial.Weighings;
+import org.flexwright.model.BenchNote;
+import org.flexwright.model.Decision;
+import org.flexwright.model.GateWord;
 import org.flexwright.model.Instrument;
 import org.flexwright.model.Lot;
 import org.flexwright.model.MaterialGrade;
@@ -32,6 +37,7 @@ import org.flexwright.model.MaterialUse;
 import org.flexwright.model.Measurement;
 import org.flexwright.model.ModelFactory;
 import org.flexwright.model.ModelPackage;
+import org.flexwright.model.NoteKind;
 import org.flexwright.model.Origin;
 import org.flexwright.model.Part;
 import org.flexwright.model.PartRole;
@@ -61,6 +67,10 @@ final class Bench {
 
         void at(String moment) {
             now = Bench.moment(moment);
+        }
+
+        void at(Instant moment) {
+            now = moment;
         }
 
         @Override
@@ -100,6 +110,10 @@ final class Bench {
     }
 
     void at(String moment) {
+        clock.at(moment);
+    }
+
+    void at(Instant moment) {
         clock.at(moment);
     }
 
@@ -258,6 +272,36 @@ final class Bench {
                 });
             }
         }
+    }
+
+    /** A step began and ended so many minutes after a moment. */
+    void timed(Trial trial, String kind, Instant zero, double from, double to) {
+        Step step = step(trial, kind);
+        edit("Times of " + step.getTitle() + " of " + trial.getCode(), e -> {
+            e.set(step, ModelPackage.Literals.STEP__STARTED_AT, StepMark.after(zero, from));
+            e.set(step, ModelPackage.Literals.STEP__ENDED_AT, StepMark.after(zero, to));
+        });
+    }
+
+    /** Something noticed at the bench in a step. */
+    BenchNote noted(Trial trial, String kind, NoteKind noteKind, Instant at, String words) {
+        clock.at(at);
+        BenchNote[] note = new BenchNote[1];
+        edit("Note in " + trial.getCode(), e -> note[0] = BenchTaps.note(e, trial, step(trial, kind), noteKind, words, null));
+        return note[0];
+    }
+
+    /** What was decided at a step, with what stood against it. */
+    void decided(Trial trial, String kind, GateWord word, Instant at, String reason, String... open) {
+        clock.at(at);
+        Decision decision = ModelFactory.eINSTANCE.createDecision();
+        decision.setWord(word);
+        decision.setAt(at);
+        decision.setWho("maker (invented)");
+        decision.setReason(reason);
+        decision.getOpen().addAll(List.of(open));
+        decision.setStep(step(trial, kind));
+        edit("Decide in " + trial.getCode(), e -> e.add(trial, ModelPackage.Literals.TRIAL__DECISIONS, decision));
     }
 
     Part part(Trial trial, String code, PieceKind kind, Double thickness, String madeAt) {

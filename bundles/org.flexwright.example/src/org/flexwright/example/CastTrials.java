@@ -1,20 +1,27 @@
 package org.flexwright.example;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.List;
 
 import org.flexwright.core.batch.BatchPlan;
 import org.flexwright.core.batch.BatchPlanner;
 import org.flexwright.core.batch.BatchWish;
 import org.flexwright.core.batch.Batches;
+import org.flexwright.core.bench.BenchTaps;
+import org.flexwright.core.bench.StepMark;
 import org.flexwright.core.calc.Outcome;
 import org.flexwright.core.find.FindingService;
 import org.flexwright.core.trial.Attachments;
 import org.flexwright.core.trial.Recipes;
 import org.flexwright.core.trial.Trials;
 import org.flexwright.model.AttachmentKind;
+import org.flexwright.model.BenchNote;
+import org.flexwright.model.GateWord;
 import org.flexwright.model.MaterialUse;
 import org.flexwright.model.ModelPackage;
+import org.flexwright.model.NoteKind;
 import org.flexwright.model.Part;
 import org.flexwright.model.PartRole;
 import org.flexwright.model.PieceKind;
@@ -147,7 +154,7 @@ final class CastTrials {
         bench.set(trial, FILL, "plannedFillMinutes", "3 min", "actualFillMinutes", "3.5 min", "workingMinutes", "15 min", "workingDefinition",
                 "viscosity doubles, 200 g at 23 °C (invented sheet)");
         bench.set(trial, "curing.cure", "plannedHours", "24 h", "hours", "24 h", "plannedC", "23 degC", "celsius", "22 degC");
-        bench.set(trial, "curing.demould", "plannedAge", "16 h", "age", "16 h", "leftoverFirm", "yes");
+        bench.set(trial, "curing.demould", "plannedAge", "24 h", "age", "24 h", "leftoverFirm", "yes");
     }
 
     private Trial t05() {
@@ -157,10 +164,18 @@ final class CastTrials {
         MaterialUse a = bench.use(trial, WEIGH, PartRole.COMPONENT_A, story.partA, A);
         MaterialUse b = bench.use(trial, WEIGH, PartRole.COMPONENT_B, story.partB, B);
         story.acknowledge(trial, made, WEIGH);
+        Instant contact = StepMark.after(made.getAt(), 17);
+        bench.at(StepMark.after(contact, -3));
         bench.weigh(a, 24.88, false, story.balance);
+        bench.at(contact);
         bench.weigh(b, 21.57, false, story.balance);
+        bench.at(StepMark.after(contact, 2));
         bench.weigh(b, 1.89, true, story.balance);
         bench.done(trial, made);
+        poured(trial, made, contact);
+        bench.decided(trial, WEIGH, GateWord.HOLD, StepMark.after(contact, 1), "Two grams too much A in the cup: B first.",
+                "Ratio inside own limit: B to A is 8.04 % off the plan; own limit 2 %.");
+        go(trial, contact);
         Session read = button(trial, made, "2026-03-22T10:00", "46;46.5;46;46;45.5", "2026-03-25T18:30", "S9");
         parts(trial, read, 1.4, "2026-03-22T10:00", new String[] { "46;45.5;46;46;46.5", "46;46;46;46.5;46", "46.5;46;46;46;46" },
                 new String[] { "0.65;0.65", "0.66;0.66", "0.67;0.67" }, "0.67");
@@ -173,6 +188,7 @@ final class CastTrials {
         Session made = story.session("S10", "2026-04-04T10:00", 21.5, 46, "61;61;60.5;61;61");
         Trial trial = bench.copy(t05, "T06", "polyurethane, 4 phr powder", "Four parts of powder to a hundred of mix.");
         filled(trial, made, 1.4, 1.78, false);
+        go(trial, trial.getContactAt());
         Session read = button(trial, made, "2026-04-05T10:00", "48;48;48.5;47.5;48", "2026-04-08T18:30", "S11");
         parts(trial, read, 1.4, "2026-04-05T10:00", new String[] { "47.5;48;48;48;48.5", "48;48;48.5;48;48", "48;48.5;48;48.5;48" },
                 new String[] { "0.70;0.70", "0.74;0.74", "0.75;0.75" }, "0.67");
@@ -189,16 +205,47 @@ final class CastTrials {
         MaterialUse powder = bench.use(trial, WEIGH, PartRole.FILLER, story.powder, grams);
         bench.edit("Powder dried or not", e -> e.set(powder, ModelPackage.Literals.MATERIAL_USE__DRIED, dried));
         story.acknowledge(trial, made, WEIGH);
+        Instant contact = StepMark.after(made.getAt(), 15);
+        bench.at(StepMark.after(contact, -3));
         bench.weigh(a, 22.90, false, story.balance);
+        bench.at(contact);
         bench.weigh(b, 21.58, false, story.balance);
+        bench.at(StepMark.after(contact, 1));
         bench.weigh(powder, grams, false, story.balance);
         bench.done(trial, made);
+        poured(trial, made, contact);
+    }
+
+    /** When a cup was mixed, degassed and poured, by the clock that starts when A meets B, and which of it was written down. */
+    private void poured(Trial trial, Session made, Instant contact) {
+        bench.edit("Contact in " + trial.getCode(), e -> {
+            e.set(trial, ModelPackage.Literals.TRIAL__CONTACT_AT, contact);
+            e.set(trial, ModelPackage.Literals.TRIAL__CUP_LABEL, trial.getCode() + " blue");
+        });
+        double cured = 13.5 + 24 * 60;
+        bench.timed(trial, PREPARE, made.getAt(), 0, 10);
+        bench.timed(trial, WEIGH, contact, -4, 2.5);
+        bench.timed(trial, "mixing.mix", contact, 3, 5);
+        bench.timed(trial, "mixing.degas", contact, 5.5, 9.5);
+        bench.timed(trial, FILL, contact, 10, 13.5);
+        bench.timed(trial, "curing.cure", contact, 13.5, cured);
+        bench.timed(trial, "curing.demould", contact, cured, cured + 7);
+        for (String kind : List.of(PREPARE, "mixing.mix", "mixing.degas", FILL)) {
+            story.acknowledge(trial, made, kind);
+        }
+    }
+
+    private void go(Trial trial, Instant contact) {
+        bench.decided(trial, FILL, GateWord.GO, StepMark.after(contact, 10), null);
     }
 
     private void t07(Trial t06) {
         Session made = story.session("S12", "2026-04-11T10:00", 22.0, 61, "58;57.5;58;58;57.5");
         Trial trial = bench.copy(t06, "T07", "polyurethane, 8 phr powder, not dried", "More powder should stiffen it.");
         filled(trial, made, 1.4, 3.56, false);
+        Instant contact = trial.getContactAt();
+        BenchNote odd = bench.noted(trial, "mixing.degas", NoteKind.ODD, StepMark.after(contact, 8), "Foam keeps rising, no end of fine bubbles under vacuum.");
+        bench.decided(trial, FILL, GateWord.GO, StepMark.after(contact, 10), "Poured to see what undried powder does.");
         bench.set(trial, WEIGH, "filler", "8", "fillerBasis", "phr");
         bench.edit("Water in the powder, weighed before and after drying", e -> trial.getSteps().stream().flatMap(s -> s.getUses().stream())
                 .filter(u -> u.getRole() == PartRole.FILLER).forEach(u -> e.set(u, ModelPackage.Literals.MATERIAL_USE__MOISTURE, 1.0)));
@@ -206,6 +253,7 @@ final class CastTrials {
         parts(trial, read, 1.4, "2026-04-12T10:00", new String[] { "45;44.5;45;45;45.5", "45;45;45;44.5;45", "45;45.5;45;45;45" },
                 new String[] { "0.62;0.62", "0.63;0.63", "0.64;0.64" }, "0.66");
         photo(trial, "t07-bubbles.png", DomePictures.section(1.4, RUBBER, false, true, false), "fine bubbles in the wall");
+        bench.edit("Sort out a note of T07", e -> BenchTaps.sort(e, odd, "Gas from water on the powder, not air that was stirred in."));
         bench.conclude(trial, "Softer with more powder: damp powder used up isocyanate and left fine bubbles. Dry it.", 5.9, 4.5);
     }
 
@@ -215,6 +263,8 @@ final class CastTrials {
         Session made = story.session("S14", "2026-04-18T10:00", 21.5, 44, "61;60.5;61;61;60.5");
         Trial trial = bench.copy(t06, "T08", "polyurethane, 4 phr dried powder, wall 1.5", "Powder dried overnight at 105 °C, wall 0.1 mm thicker.");
         filled(trial, made, 1.5, 1.78, true);
+        bench.noted(trial, "mixing.degas", NoteKind.NOTE, StepMark.after(trial.getContactAt(), 9), "Foam rose once and fell, clear after three minutes.");
+        go(trial, trial.getContactAt());
         story.cast(story.thickMould, trial, 3);
         Session read = button(trial, made, "2026-04-19T10:00", "49;49;49.5;48.5;49", "2026-04-22T18:30", "S15");
         parts(trial, read, 1.5, "2026-04-19T10:00", new String[] { "48.5;49;48.5;49;48.5", "49;49;49.5;49;48.5", "49.5;49;49.5;49.5;49" },
@@ -226,6 +276,7 @@ final class CastTrials {
     /** Three domes of a cast trial. */
     private void parts(Trial trial, Session read, double wall, String madeAt, String[] hard, String[] peak, String ratio) {
         double middle = Double.parseDouble(ratio);
+        bench.timed(trial, "testing.read", read.getAt(), 0, 40);
         for (int i = 0; i < 3; i++) {
             Part part = bench.part(trial, "P" + (i + 1), PieceKind.PART, wall, madeAt);
             bench.read(part, Story.flange(), hard[i], read, story.durometer);

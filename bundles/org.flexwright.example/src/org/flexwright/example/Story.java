@@ -2,6 +2,9 @@ package org.flexwright.example;
 
 import java.time.LocalDate;
 
+import java.util.List;
+import java.util.Collections;
+
 import org.flexwright.core.process.HazardPrompt;
 import org.flexwright.core.trial.Acknowledgements;
 import org.flexwright.core.trial.Attachments;
@@ -273,7 +276,8 @@ final class Story {
         Step step = Bench.step(trial, kind);
         bench.edit("Acknowledge cautions of " + trial.getCode(), e -> {
             for (HazardPrompt prompt : bench.prompts(step, trial)) {
-                for (Lot lot : Acknowledgements.lots(step)) {
+                List<Lot> lots = Acknowledgements.lots(step);
+                for (Lot lot : lots.isEmpty() ? Collections.<Lot>singletonList(null) : lots) {
                     Acknowledgements.add(e, prompt.id(), session, lot, step, "maker (invented)", LocalDate.parse("2026-01-15"), "4",
                             prompt.needsSheet());
                 }
