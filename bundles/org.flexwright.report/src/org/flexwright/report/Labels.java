@@ -73,6 +73,7 @@ public final class Labels {
         if (project.isInvented()) {
             blocks.say(Report.INVENTED, Tone.BANNER);
         }
+        blocks.say(labels.isEmpty() ? Say.it("labels.none", name) : "");
         labels.forEach(blocks::add);
         return new Document(title, Say.it("labels.foot", name, Objects.toString(project.getTitle(), "")), "", at == null ? Instant.EPOCH : at, false, blocks.all());
     }

@@ -1,10 +1,12 @@
 package org.flexwright.report;
 
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
-import java.util.OptionalDouble;
 import java.util.Set;
 
 import org.flexwright.core.property.PropertyDef;
@@ -25,6 +27,8 @@ import org.flexwright.report.doc.Tone;
 
 /** Targets with what was reached; and the limits by which the next parts are taken or not, with how they are read. */
 final class PackAcceptance {
+    /** Days after making at which a kept part is read again, common practice. */
+    private static final List<Integer> RECHECK = List.of(1, 7, 30, 365);
     private final PackSource source;
     private final Registries registries;
     private final Blocks blocks;
@@ -90,6 +94,7 @@ final class PackAcceptance {
         if (source.recipe() != null && source.recipe().getLimits() != null) {
             blocks.say(Say.it("acceptance.recipe", source.recipe().getLimits()));
         }
+        recheck();
         TargetSheet sheet = source.sheet().orElse(null);
         if (sheet == null || sheet.getTargets().isEmpty()) {
             return;
@@ -109,6 +114,13 @@ final class PackAcceptance {
         blocks.add(new Block.Table(Blocks.columns(List.of(Say.it("col.property"), Say.it("col.limits"), Say.it("col.reject"), Say.it("col.how"), Say.it("col.gauge"), Say.it(
                 "col.age"), Say.it("col.condition"), Say.it("col.count"))), rows));
         blocks.items(help);
+    }
+
+    /** When a kept part is read again, as days for the parts of this trial. */
+    private void recheck() {
+        source.made().getParts().stream().filter(p -> !p.isFailed() && p.getMadeAt() != null).map(Part::getMadeAt).min(Comparator.naturalOrder()).ifPresent(made -> blocks.say(Say
+                .it("acceptance.recheck", String.valueOf(source.made().getCode()), String.join(", ", RECHECK.stream().map(days -> LocalDate.ofInstant(made, ZoneOffset.UTC)
+                        .plusDays(days).toString()).toList()))));
     }
 
     private List<Block.Cell> row(Target target, PropertyDef def) {

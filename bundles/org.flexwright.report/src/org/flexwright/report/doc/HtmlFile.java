@@ -14,7 +14,7 @@ public final class HtmlFile {
             body{font:15px/1.45 system-ui,sans-serif;color:#1B2126;background:#FFF;max-width:62rem;margin:1.5rem auto;padding:0 1.5rem}
             body.broad{max-width:76rem}
             h1{font-size:1.8em;line-height:1.2;margin:0 0 .2em}h2{font-size:1.35em;margin:1.8em 0 .4em;border-bottom:1px solid #C9CED3}h3{margin:1.4em 0 .3em}
-            p,li{max-width:80ch;overflow-wrap:anywhere}p,td,li,figcaption{white-space:pre-line}table{border-collapse:collapse;margin:.5em 0 1em;font-size:.93em}
+            p,li{max-width:80ch;overflow-wrap:anywhere}p,td,th,li,figcaption{white-space:pre-line}table{border-collapse:collapse;margin:.5em 0 1em;font-size:.93em}
             th,td{border:1px solid #C9CED3;padding:.3em .55em;vertical-align:top;text-align:left;overflow-wrap:break-word}th{background:#F4F5F6}
             td.n{text-align:right;white-space:nowrap}.quiet,figcaption{color:#59636C}.banner{border:2px solid #8A5A00;padding:.5em .8em;font-weight:600}
             .strong{font-weight:600}.stop{color:#A3123A;font-weight:600}.caution{color:#8A5A00;font-weight:600}
