@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
+import org.flexwright.core.exchange.ForeignImport;
 import org.flexwright.core.exchange.ImportChange;
 import org.flexwright.core.exchange.ImportChange.Kind;
 import org.flexwright.core.exchange.ImportOptions;
@@ -12,16 +13,22 @@ import org.flexwright.core.exchange.ImportPlan;
 import org.flexwright.core.exchange.ProjectJson;
 import org.flexwright.core.exchange.TableImport;
 import org.flexwright.core.exchange.Watch;
+import org.flexwright.core.naming.Find;
+import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.session.ProjectSession;
+import org.flexwright.model.Session;
+import org.flexwright.model.Trial;
 
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Records from other programs. */
 @Command(name = "import", description = "Take records in: what would change is listed first with --dry-run; all of it is taken or nothing.",
         mixinStandardHelpOptions = true, footer = { "", "Example: flexwright import csv dome-tables --dry-run --project dome.flexwright" },
-        subcommands = { ImportNoun.Csv.class, ImportNoun.Json.class })
+        subcommands = { ImportNoun.Csv.class, ImportNoun.Json.class, ImportNoun.Readings.class,
+                ImportNoun.WeighingsCall.class })
 final class ImportNoun extends Noun {
     /** Lines of a list that people still read. */
     private static final int SHOWN = 50;
@@ -82,6 +89,72 @@ final class ImportNoun extends Noun {
             } catch (IOException e) {
                 throw new CliException(place + " cannot be read.", e);
             }
+        }
+    }
+
+    /** What tables of other programs have in common. */
+    abstract static class Foreign extends Call {
+        @Parameters(paramLabel = "FILE", description = "The table, e.g. a .csv file.")
+        Path place;
+        @Option(names = "--project", paramLabel = "FOLDER", description = "The project's folder; else the only one in the current folder.")
+        Path project;
+        @Option(names = "--trial", required = true, description = "Code of the trial.")
+        String trial;
+        @Option(names = "--column", paramLabel = "MEANING=NAME", description = "Which column holds what; a column named as its meaning need not be given.")
+        Map<String, String> columns = new LinkedHashMap<>();
+        @Option(names = "--dry-run", description = "Only list what would change.")
+        boolean dryRun;
+        @Option(names = "--decimal", description = "How a comma in a number is meant: comma or point; asked about when in doubt.")
+        ImportOptions.Decimal decimal = ImportOptions.Decimal.ASK;
+
+        abstract ImportPlan plan(CliServices services, ProjectSession session, Path file) throws IOException;
+
+        @Override
+        protected Reply reply(CliServices services) {
+            Path folder = ProjectCall.folder(services, project);
+            try (ProjectSession session = dryRun ? services.store().openReadOnly(folder) : services.store().open(folder)) {
+                return taken(new Reply(id()), session, plan(services, session, services.workingFolder().resolve(place)), dryRun);
+            } catch (IOException e) {
+                throw new CliException(place + " cannot be read.", e);
+            }
+        }
+    }
+
+    @Command(name = "readings", description = "Take in readings from a table: columns part (code of the piece) and value.", mixinStandardHelpOptions = true,
+            footer = { "", "Example: flexwright import readings gauge.csv --trial T05 --property shore-a --column part=Piece --column value=Hardness --dry-run" })
+    static final class Readings extends Foreign {
+        @Option(names = "--property", required = true, description = "Id of the property or its title, e.g. shore-a; flexwright plugin list names them.")
+        String property;
+        @Option(names = "--session", description = "Code of the session.")
+        String session;
+        @Option(names = "--instrument", description = "Name of the gauge.")
+        String instrument;
+        @Mixin
+        TargetNoun.Conditions conditions = new TargetNoun.Conditions();
+
+        @Override
+        ImportPlan plan(CliServices services, ProjectSession open, Path file) throws IOException {
+            PropertyDef def = Find.property(services.registries().properties(), property);
+            Session at = session == null ? null : Find.session(open.project(), session);
+            return ForeignImport.readings(new ForeignImport.Common(Find.trial(open.project(), trial), def, conditions.key(def, services), at, instrument == null ? null
+                    : Find.instrument(open.project(), instrument), at != null && at.getAt() != null ? at.getAt() : services.clock().instant()), file, columns, decimal);
+        }
+    }
+
+    @Command(name = "weighings", description = "Take in weighings from a table: columns material, and two of gross, tare and net or net alone; at if there is one.",
+            mixinStandardHelpOptions = true,
+            footer = { "", "Example: flexwright import weighings balance.csv --trial T05 --column material=Item --column net=\"Net weight\" --dry-run" })
+    static final class WeighingsCall extends Foreign {
+        @Option(names = "--step", description = "Number, kind or title of the step; needed when a material is used in more than one.")
+        String step;
+        @Option(names = "--instrument", description = "Name of the balance.")
+        String instrument;
+
+        @Override
+        ImportPlan plan(CliServices services, ProjectSession open, Path file) throws IOException {
+            Trial of = Find.trial(open.project(), trial);
+            return ForeignImport.weighings(of, step == null ? null : Find.step(of, step), instrument == null ? null : Find.instrument(open.project(), instrument), file,
+                    columns, decimal);
         }
     }
 

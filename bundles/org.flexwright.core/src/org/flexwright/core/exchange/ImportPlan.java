@@ -2,6 +2,7 @@ package org.flexwright.core.exchange;
 
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -22,6 +23,7 @@ public final class ImportPlan {
     private final List<Message> notes;
     private final List<EObject> removals;
     private final Map<Slot, Object> values;
+    private final Consumer<Edit> work;
 
     ImportPlan(List<ImportChange> changes, Map<ImportChange.Kind, Long> counts, List<ImportRefusal> refusals, long refused, List<Message> notes,
             List<EObject> removals, Map<Slot, Object> values) {
@@ -32,6 +34,19 @@ public final class ImportPlan {
         this.notes = List.copyOf(notes);
         this.removals = removals;
         this.values = values;
+        this.work = edit -> { };
+    }
+
+    /** A plan that only adds, by functions of its own. */
+    ImportPlan(List<ImportChange> additions, List<ImportRefusal> refusals, List<Message> notes, Consumer<Edit> work) {
+        this.changes = additions.stream().limit(TableImport.LISTED).toList();
+        this.counts = additions.isEmpty() ? Map.of() : Map.of(ImportChange.Kind.ADDED, (long) additions.size());
+        this.refusals = refusals.stream().limit(TableImport.LISTED).toList();
+        this.refused = refusals.size();
+        this.notes = List.copyOf(notes);
+        this.removals = List.of();
+        this.values = Map.of();
+        this.work = work;
     }
 
     /** What would change, the first {@value TableImport#LISTED} of it; {@link #count} tells how much there is. */
@@ -74,6 +89,7 @@ public final class ImportPlan {
             }
         }
         values.forEach((slot, value) -> edit.set(slot.owner, slot.feature, value));
+        work.accept(edit);
     }
 
     /** Carries it out on a project that is not anybody's yet. */

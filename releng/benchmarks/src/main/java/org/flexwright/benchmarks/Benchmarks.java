@@ -20,6 +20,7 @@ public final class Benchmarks {
     private static final int CALLS = 9;
     private static final double WINDOW_AIM = 1.5;
     private static final double CALL_AIM_MS = 1000;
+    private static final double TABLES_AIM_MS = 3000;
     private static final double FILE_AIM = 3;
     private static final double SCREEN_AIM_MS = 50;
     private static final double MEBIBYTE = 1 << 20;
@@ -61,6 +62,7 @@ public final class Benchmarks {
             new Taps(registries, work, trials).run(figures);
         }
         files(registries);
+        tables();
         call();
         windows();
     }
@@ -78,6 +80,14 @@ public final class Benchmarks {
         figures.note(String.format(Locale.ROOT, "(large: %d trials, %d readings, a file of %.1f MiB, %.0f MiB of memory when open)",
                 BigProject.TRIALS, BigProject.TRIALS * BigProject.READINGS_A_TRIAL, Files.size(big.resolve("project.xmi")) / MEBIBYTE,
                 files.held() / MEBIBYTE));
+    }
+
+    private void tables() throws IOException {
+        TablesOutAndIn tables = new TablesOutAndIn(Files.createDirectories(work.resolve("tables")));
+        tables.run();
+        figures.line("10 000 trials as tables, out and in again", tables.both, TABLES_AIM_MS);
+        figures.line("the same, out alone", tables.out);
+        figures.note(String.format(Locale.ROOT, "(%d rows in all tables)", tables.rows));
     }
 
     private void call() throws IOException, InterruptedException {
