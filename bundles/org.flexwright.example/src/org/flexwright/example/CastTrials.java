@@ -15,17 +15,23 @@ import org.flexwright.core.calc.Outcome;
 import org.flexwright.core.find.FindingService;
 import org.flexwright.core.trial.Attachments;
 import org.flexwright.core.trial.Recipes;
+import org.flexwright.core.trial.MaterialUses;
+import org.flexwright.core.trial.Premixes;
 import org.flexwright.core.trial.Trials;
 import org.flexwright.model.AttachmentKind;
 import org.flexwright.model.BenchNote;
 import org.flexwright.model.GateWord;
+import org.flexwright.model.Lot;
+import org.flexwright.model.MaterialGrade;
 import org.flexwright.model.MaterialUse;
+import org.flexwright.model.ModelFactory;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.NoteKind;
 import org.flexwright.model.Part;
 import org.flexwright.model.PartRole;
 import org.flexwright.model.PieceKind;
 import org.flexwright.model.Project;
+import org.flexwright.model.Premix;
 import org.flexwright.model.Session;
 import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
@@ -187,7 +193,7 @@ final class CastTrials {
     private Trial t06(Trial t05) {
         Session made = story.session("S10", "2026-04-04T10:00", 21.5, 46, "61;61;60.5;61;61");
         Trial trial = bench.copy(t05, "T06", "polyurethane, 4 phr powder", "Four parts of powder to a hundred of mix.");
-        filled(trial, made, 1.4, 1.78, false);
+        filled(trial, made, 1.4, 1.78);
         go(trial, trial.getContactAt());
         Session read = button(trial, made, "2026-04-05T10:00", "48;48;48.5;47.5;48", "2026-04-08T18:30", "S11");
         parts(trial, read, 1.4, "2026-04-05T10:00", new String[] { "47.5;48;48;48;48.5", "48;48;48.5;48;48", "48;48.5;48;48.5;48" },
@@ -197,13 +203,13 @@ final class CastTrials {
         return trial;
     }
 
-    private void filled(Trial trial, Session made, double wall, double grams, boolean dried) {
+    private void filled(Trial trial, Session made, double wall, double grams) {
         polyurethane(trial, wall);
         bench.set(trial, WEIGH, "filler", "4", "fillerBasis", "phr");
         MaterialUse a = bench.use(trial, WEIGH, PartRole.COMPONENT_A, story.partA, A);
         MaterialUse b = bench.use(trial, WEIGH, PartRole.COMPONENT_B, story.partB, B);
         MaterialUse powder = bench.use(trial, WEIGH, PartRole.FILLER, story.powder, grams);
-        bench.edit("Powder dried or not", e -> e.set(powder, ModelPackage.Literals.MATERIAL_USE__DRIED, dried));
+        bench.edit("Powder not dried", e -> e.set(powder, ModelPackage.Literals.MATERIAL_USE__DRIED, false));
         story.acknowledge(trial, made, WEIGH);
         Instant contact = StepMark.after(made.getAt(), 15);
         bench.at(StepMark.after(contact, -3));
@@ -239,10 +245,53 @@ final class CastTrials {
         bench.decided(trial, FILL, GateWord.GO, StepMark.after(contact, 10), null);
     }
 
+    /** As much powder as in T06, but dried and stirred into B the evening before: weighed as one, counted as both. */
+    private void blended(Trial trial, Session made) {
+        polyurethane(trial, 1.5);
+        Premix premix = ModelFactory.eINSTANCE.createPremix();
+        premix.setTitle("powder dried overnight at 105 °C, stirred into part B");
+        premix.setMadeAt(Bench.moment("2026-04-17T20:00"));
+        premix.setRestedHours(13.0);
+        bench.at("2026-04-17T20:00");
+        bench.edit("Stir powder into part B", e -> {
+            MaterialUse powder = ingredient(PartRole.FILLER, story.powder);
+            powder.setDried(true);
+            premix.getIngredients().add(Premixes.ingredient(e, ingredient(PartRole.COMPONENT_B, story.partB), 60.0));
+            premix.getIngredients().add(Premixes.ingredient(e, powder, 4.95));
+            Premixes.add(e, premix);
+        });
+        bench.at(made.getAt());
+        MaterialUse a = bench.use(trial, WEIGH, PartRole.COMPONENT_A, story.partA, A);
+        Step step = Bench.step(trial, WEIGH);
+        MaterialUse blend = step.getUses().stream().filter(u -> u.getRole() == PartRole.COMPONENT_B).findFirst().orElseThrow();
+        MaterialUse powder = step.getUses().stream().filter(u -> u.getRole() == PartRole.FILLER).findFirst().orElseThrow();
+        bench.edit("Weigh the premix in place of part B and powder", e -> {
+            e.remove(powder);
+            MaterialUses.choose(e, blend, premix);
+            e.set(blend, ModelPackage.Literals.MATERIAL_USE__PLANNED, 23.35);
+        });
+        story.acknowledge(trial, made, WEIGH);
+        Instant contact = StepMark.after(made.getAt(), 15);
+        bench.at(StepMark.after(contact, -3));
+        bench.weigh(a, 22.90, false, story.balance);
+        bench.at(contact);
+        bench.weigh(blend, 23.36, false, story.balance);
+        bench.done(trial, made);
+        poured(trial, made, contact);
+    }
+
+    private static MaterialUse ingredient(PartRole role, Lot lot) {
+        MaterialUse use = ModelFactory.eINSTANCE.createMaterialUse();
+        use.setRole(role);
+        use.setLot(lot);
+        use.setGrade((MaterialGrade) lot.eContainer());
+        return use;
+    }
+
     private void t07(Trial t06) {
         Session made = story.session("S12", "2026-04-11T10:00", 22.0, 61, "58;57.5;58;58;57.5");
         Trial trial = bench.copy(t06, "T07", "polyurethane, 8 phr powder, not dried", "More powder should stiffen it.");
-        filled(trial, made, 1.4, 3.56, false);
+        filled(trial, made, 1.4, 3.56);
         Instant contact = trial.getContactAt();
         BenchNote odd = bench.noted(trial, "mixing.degas", NoteKind.ODD, StepMark.after(contact, 8), "Foam keeps rising, no end of fine bubbles under vacuum.");
         bench.decided(trial, FILL, GateWord.GO, StepMark.after(contact, 10), "Poured to see what undried powder does.");
@@ -262,7 +311,7 @@ final class CastTrials {
         story.workshop();
         Session made = story.session("S14", "2026-04-18T10:00", 21.5, 44, "61;60.5;61;61;60.5");
         Trial trial = bench.copy(t06, "T08", "polyurethane, 4 phr dried powder, wall 1.5", "Powder dried overnight at 105 °C, wall 0.1 mm thicker.");
-        filled(trial, made, 1.5, 1.78, true);
+        blended(trial, made);
         bench.noted(trial, "mixing.degas", NoteKind.NOTE, StepMark.after(trial.getContactAt(), 9), "Foam rose once and fell, clear after three minutes.");
         go(trial, trial.getContactAt());
         story.cast(story.thickMould, trial, 3);

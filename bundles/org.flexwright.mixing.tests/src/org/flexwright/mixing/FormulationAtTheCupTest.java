@@ -265,6 +265,9 @@ class FormulationAtTheCupTest {
         assertEquals("Weigh the batch: The index is not known: the NCO content or hydroxyl value of Extender is missing.", missing.message().text());
         List<Finding> damp = ask(new IndexRule(), cup(null, use(COMPONENT_A, iso(), null, UNSTATED, 103), use(premix(8, null), null, 108)));
         assertEquals("Weigh the batch: nobody says how much water Powder brings along, so the index counts none for it.", damp.getFirst().message().text());
+        MaterialUse dried = use(premix(8, null), null, 108);
+        dried.getPremix().getIngredients().get(1).setDried(true);
+        assertEquals(List.of(), ask(new IndexRule(), cup(null, use(COMPONENT_A, iso(), null, UNSTATED, 103), dried)), "it was dried, and somebody said so");
         List<Finding> foam = ask(new IndexRule(), cup(null, use(COMPONENT_A, iso(), null, UNSTATED, 103), use(premix(8, 3.0), null, 108)));
         assertTrue(foam.stream().anyMatch(f -> f.message().text().contains("of carbon dioxide")), foam.toString());
         assertEquals(List.of(), ask(new IndexRule(), cup(null, use(COMPONENT_A, Cans.grade("Silicone A"), null, UNSTATED, 1), use(COMPONENT_B, Cans.grade("B"), null, UNSTATED, 9))),

@@ -2,6 +2,7 @@ package org.flexwright.moulding;
 
 import java.util.List;
 
+import org.flexwright.core.process.Mixtures;
 import org.flexwright.core.process.Steps;
 import org.flexwright.model.MaterialGrade;
 import org.flexwright.model.MaterialUse;
@@ -52,7 +53,7 @@ final class Moulds {
     }
 
     private static boolean casts(Trial trial, String family) {
-        return trial.getSteps().stream().flatMap(step -> step.getUses().stream()).anyMatch(use -> isCast(use.getRole()) && isOf(use, family));
+        return trial.getSteps().stream().flatMap(step -> Mixtures.materials(step).stream()).anyMatch(use -> isCast(use.getRole()) && isOf(use, family));
     }
 
     private static boolean isCast(PartRole role) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 
+import org.flexwright.core.process.Mixtures;
 import org.flexwright.core.trial.Acknowledgements;
 import org.flexwright.model.Acknowledgement;
 import org.flexwright.model.Lot;
@@ -38,9 +39,9 @@ public final class SheetTicks {
     private SheetTicks() {
     }
 
-    /** Materials handled in a step; the mould's own material is not one of them. */
+    /** Materials handled in a step, those of a premix too; the mould's own material is not one of them. */
     public static List<MaterialUse> uses(Step step) {
-        return step.getUses().stream().filter(use -> use.getGrade() != null && use.getRole() != PartRole.MOULD).toList();
+        return Mixtures.materials(step).stream().filter(use -> use.getGrade() != null && use.getRole() != PartRole.MOULD).toList();
     }
 
     /** Data sheets not ticked in the session of the step, each once. */

@@ -48,6 +48,11 @@ public final class Mixtures {
         return use.getPremix().getIngredients().stream().map(part -> new Share(part, grams(part) / mass.getAsDouble())).filter(s -> s.share() > 0).toList();
     }
 
+    /** The materials a step handles, premixes taken apart. */
+    public static List<MaterialUse> materials(Step step) {
+        return step.getUses().stream().flatMap(use -> shares(use).stream()).map(Share::of).toList();
+    }
+
     /** The share of a role in what is weighed, 0 to 1. */
     public static double share(MaterialUse use, PartRole role) {
         return shares(use).stream().filter(s -> s.of().getRole() == role).mapToDouble(Share::share).sum();

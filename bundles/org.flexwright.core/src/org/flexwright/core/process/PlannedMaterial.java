@@ -23,11 +23,13 @@ public final class PlannedMaterial {
         double sum = 0;
         List<MaterialUse> uses = uses(plan);
         for (MaterialUse use : uses) {
-            Lot lot = use.getLot();
-            if (lot == null || lot.getPrice() == null || lot.getAmount() == null || !(lot.getAmount() > 0)) {
-                return OptionalDouble.empty();
+            for (Mixtures.Share share : Mixtures.shares(use)) {
+                Lot lot = share.of().getLot();
+                if (lot == null || lot.getPrice() == null || lot.getAmount() == null || !(lot.getAmount() > 0)) {
+                    return OptionalDouble.empty();
+                }
+                sum += use.getPlanned() * share.share() * lot.getPrice() / lot.getAmount();
             }
-            sum += use.getPlanned() * lot.getPrice() / lot.getAmount();
         }
         return uses.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(sum);
     }

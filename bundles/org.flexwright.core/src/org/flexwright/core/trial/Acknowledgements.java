@@ -3,6 +3,7 @@ package org.flexwright.core.trial;
 import java.time.LocalDate;
 import java.util.List;
 
+import org.flexwright.core.process.Mixtures;
 import org.flexwright.core.session.Edit;
 import org.flexwright.model.Acknowledgement;
 import org.flexwright.model.Lot;
@@ -58,6 +59,6 @@ public final class Acknowledgements {
 
     /** The lots used in a step. */
     public static List<Lot> lots(Step step) {
-        return step.getUses().stream().map(u -> u.getLot()).filter(java.util.Objects::nonNull).distinct().toList();
+        return Mixtures.materials(step).stream().map(u -> u.getLot()).filter(java.util.Objects::nonNull).distinct().toList();
     }
 }

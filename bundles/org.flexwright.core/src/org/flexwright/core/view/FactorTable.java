@@ -11,6 +11,7 @@ import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import org.flexwright.core.field.FieldDescriptors;
 import org.flexwright.core.field.FieldText;
+import org.flexwright.core.process.Mixtures;
 import org.flexwright.core.process.ProcessKind;
 import org.flexwright.core.process.RoleWords;
 import org.flexwright.model.MaterialUse;
@@ -53,7 +54,7 @@ public record FactorTable(Map<Trial, List<Comparison.FactorValue>> byTrial) {
     }
 
     private static String materials(Trial trial, PartRole role) {
-        String names = trial.getSteps().stream().flatMap(s -> s.getUses().stream()).filter(u -> u.getRole() == role && u.getGrade() != null)
+        String names = trial.getSteps().stream().flatMap(s -> Mixtures.materials(s).stream()).filter(u -> u.getRole() == role && u.getGrade() != null)
                 .map(u -> u.getGrade().getName() == null ? u.getGrade().getCode() : u.getGrade().getName()).distinct().collect(Collectors.joining(", "));
         return names.isEmpty() ? NOTHING : names;
     }

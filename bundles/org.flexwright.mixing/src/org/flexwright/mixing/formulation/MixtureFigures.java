@@ -70,7 +70,7 @@ public record MixtureFigures(double total, double filler, double water, double n
             if (MaterialFigures.reacts(part.of()) && !(one.nco() > 0) && !(one.active() > 0)) {
                 missing.add(name);
             }
-            if (MaterialFigures.mayBeDamp(part.of()) && known.waterUnknown()) {
+            if (MaterialFigures.mayBeDamp(part.of()) && known.waterUnknown() && !Boolean.TRUE.equals(part.of().getDried())) {
                 damp.add(name);
             }
         }

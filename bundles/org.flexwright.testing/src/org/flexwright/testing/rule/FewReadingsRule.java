@@ -7,6 +7,7 @@ import org.flexwright.core.Rounded;
 import org.flexwright.core.find.Finding;
 import org.flexwright.core.find.FindingRule;
 import org.flexwright.core.find.Severity;
+import org.flexwright.core.process.Mixtures;
 import org.flexwright.model.MaterialGrade;
 import org.flexwright.model.Measurement;
 import org.flexwright.model.Project;
@@ -47,7 +48,7 @@ public final class FewReadingsRule extends ReadingRule {
 
     /** A material counts as known when a grade in the trial's steps names its family. */
     private static boolean known(Trial trial) {
-        return trial != null && trial.getSteps().stream().flatMap(s -> s.getUses().stream()).map(u -> u.getGrade()).anyMatch(FewReadingsRule::hasFamily);
+        return trial != null && trial.getSteps().stream().flatMap(s -> Mixtures.materials(s).stream()).map(u -> u.getGrade()).anyMatch(FewReadingsRule::hasFamily);
     }
 
     private static boolean hasFamily(MaterialGrade grade) {

@@ -83,7 +83,7 @@ final class StepForm extends Composite {
         List<Object> shape = new ArrayList<>();
         shape.add(step);
         shape.addAll(step.getUses());
-        step.getUses().forEach(use -> shape.add(use.getRole() + " " + use.getGrade() + " " + use.getLot()));
+        step.getUses().forEach(use -> shape.add(use.getRole()));
         shape.add(Objects.requireNonNullElse(step.getDetails(), ""));
         return shape;
     }

@@ -47,6 +47,7 @@ final class UseRow {
     private final Weigher weigher;
     private final Label actual;
     private final Label difference;
+    private final Label material;
     private final Composite entry;
     private final Label target;
     private final Text gross;
@@ -54,6 +55,8 @@ final class UseRow {
     private final Text net;
     private final Label weighings;
     private final Button takeOut;
+    private final UseMore more;
+    private final Button open;
 
     UseRow(Composite parent, StepPlace place, MaterialUse use, Columns columns, Weigher weigher) {
         this.place = place;
@@ -64,7 +67,8 @@ final class UseRow {
         Composite row = columns.row(parent);
         Composite label = columns.label(row);
         kit.label(label, letter, Ink.INK, Role.STRONG).setLayoutData(Grid.wide());
-        kit.quiet(label, UseWords.material(use)).setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+        material = kit.quiet(label, UseWords.material(use));
+        material.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
         FormModel form = FormModel.bound(place.page().session(), use, PLANNED);
         FieldControl planned = columns.field(row, Bindings.of(form, PLANNED.getFirst(), !place.writable()), "Planned mass of " + letter + ", g");
         planned.addListener(SWT.Dispose, event -> form.close());
@@ -82,6 +86,15 @@ final class UseRow {
         takeOut = kit.action(entry, "Take out", this::takeOut);
         takeOut.setToolTipText("Takes the last weighing out again");
         Kit.name(takeOut, "Take out the last weighing of " + letter);
+        more = new UseMore(parent, place, use);
+        open = kit.action(entry, "More", this::toggle);
+        Kit.name(open, "More about " + letter);
+        open.setToolTipText("Which material and lot, parts and of what, water in it");
+    }
+
+    private void toggle() {
+        more.show(!more.shown());
+        open.setText(more.shown() ? "Less" : "More");
     }
 
     private Text weight(String word, FieldDescriptor field, String letter) {
@@ -110,6 +123,8 @@ final class UseRow {
 
     /** Shows what stands in the step: the line of its card and the grams the use should come to now, or null. */
     void show(CardLine line, Double targetNow) {
+        Columns.show(material, UseWords.material(use));
+        more.refresh();
         Columns.show(actual, line.actual().isEmpty() ? "" : line.actual() + "  " + line.origin());
         Kit.name(actual, "Weighed of " + UseWords.letter(use) + ": " + (line.actual().isEmpty() ? "nothing yet" : line.actual()));
         Columns.show(difference, line.difference());

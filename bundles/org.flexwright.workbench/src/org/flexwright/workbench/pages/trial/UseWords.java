@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Locale;
 
 import org.flexwright.core.field.FieldText;
+import org.flexwright.core.naming.Names;
 import org.flexwright.model.Lot;
 import org.flexwright.model.MaterialUse;
 import org.flexwright.model.PartRole;
+import org.flexwright.model.PartsOf;
 import org.flexwright.model.Weighing;
 import org.flexwright.workbench.pages.common.Moments;
 
@@ -35,12 +37,25 @@ final class UseWords {
 
     /** Product and lot; says so when none was chosen. */
     static String material(MaterialUse use) {
+        String parts = parts(use);
+        if (use.getPremix() != null) {
+            return "premix " + use.getPremix().getCode() + parts;
+        }
         if (use.getGrade() == null) {
-            return "no material chosen";
+            return "no material chosen" + parts;
         }
         String name = use.getGrade().getName() == null ? use.getGrade().getCode() : use.getGrade().getName();
         Lot lot = use.getLot();
-        return lot == null ? name + ", no lot" : name + ", lot " + (lot.getCode() == null ? "without a code" : lot.getCode());
+        return (lot == null ? name + ", no lot" : name + ", lot " + (lot.getCode() == null ? "without a code" : lot.getCode())) + parts;
+    }
+
+    /** Parts as given, with what they are counted on where they say it. */
+    private static String parts(MaterialUse use) {
+        if (use.getParts() == null) {
+            return "";
+        }
+        String of = use.getPartsOf() == PartsOf.UNSTATED ? "" : " " + Names.word(use.getPartsOf());
+        return ", " + FieldText.digits(use.getParts()) + " parts" + of;
     }
 
     /** A weighing: net grams, when, and whether it mended the ratio. */

@@ -4,21 +4,26 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.flexwright.core.field.Provenances;
+import org.flexwright.core.Message;
 import org.flexwright.core.process.CardLine;
+import org.flexwright.core.process.GramsOfParts;
 import org.flexwright.core.process.StepAdvice;
 import org.flexwright.core.process.StepCard;
+import org.flexwright.core.trial.MaterialUses;
 import org.flexwright.core.trial.Trials;
 import org.flexwright.core.trial.Weighings;
 import org.flexwright.model.MaterialUse;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Origin;
-import org.flexwright.model.PartRole;
 import org.flexwright.model.StepState;
 import org.flexwright.model.Weighing;
 import org.flexwright.workbench.kit.FindingStrip;
@@ -35,6 +40,7 @@ final class UsesBlock implements StepPart {
 
     private static final String TARGET = "target";
     private static final String ADD = "add";
+    private static final String PROPOSAL = "proposal";
     /** Two masses closer than this, in g, look the same on the balance. */
     private static final double SAME = 0.005;
     private static final List<String> IN_THE_RATIO_LINE = List.of("ratio", "trueRatio", "deviation");
@@ -46,6 +52,7 @@ final class UsesBlock implements StepPart {
     private final Label ratioPlanned;
     private final Label ratioActual;
     private final Label ratioDifference;
+    private final Button plan;
     private final Composite said;
     private final Composite strips;
     private List<Object> shown = List.of();
@@ -54,6 +61,8 @@ final class UsesBlock implements StepPart {
         this.place = place;
         this.kit = place.kit();
         Block block = new Block(parent, kit, "In the cup", 1, Spacing.FIELDS);
+        plan = block.action("Plan these grams", this::plan);
+        plan.setToolTipText("Plans the grams that follow from the parts; what is weighed stays");
         Columns columns = new Columns(kit);
         columns.head(block.body());
         for (MaterialUse use : place.step().getUses()) {
@@ -83,7 +92,23 @@ final class UsesBlock implements StepPart {
             rows.get(i).show(line, target == null ? null : target.value().likely());
         }
         boolean hasRatio = showRatio(lines);
-        showAdvice(advice, hasRatio);
+        Optional<GramsOfParts> parts = parts();
+        plan.setVisible(place.writable() && parts.filter(this::differs).isPresent());
+        showAdvice(advice, hasRatio, parts.map(GramsOfParts::problem).map(Message::text).orElse(""));
+    }
+
+    private Optional<GramsOfParts> parts() {
+        return place.kind().flatMap(kind -> kind.gramsOfParts(place.step(), place.trial()));
+    }
+
+    private boolean differs(GramsOfParts parts) {
+        List<MaterialUse> uses = place.step().getUses();
+        return parts.problem() == null && IntStream.range(0, uses.size()).anyMatch(i -> !Double.isNaN(parts.grams().get(i))
+                && (uses.get(i).getPlanned() == null || Math.abs(uses.get(i).getPlanned() - parts.grams().get(i)) > 2 * SAME));
+    }
+
+    private void plan() {
+        parts().ifPresent(parts -> place.doing().edit("plan grams from the parts", edit -> MaterialUses.plan(edit, place.step(), parts)));
     }
 
     private boolean showRatio(List<CardLine> lines) {
@@ -99,28 +124,28 @@ final class UsesBlock implements StepPart {
         return line != null;
     }
 
-    /** The running target of each use; by letter for A and B, by place from 1 for all others. */
+    /** The running target of each use. */
     private Map<MaterialUse, StepAdvice> targets(List<StepAdvice> advice) {
         Map<MaterialUse, StepAdvice> targets = new HashMap<>();
-        List<MaterialUse> uses = place.step().getUses();
         for (StepAdvice line : advice) {
             if (line.name().startsWith(TARGET)) {
-                String which = line.name().substring(TARGET.length());
-                for (int i = 0; i < uses.size(); i++) {
-                    PartRole role = uses.get(i).getRole();
-                    boolean component = role == PartRole.COMPONENT_A || role == PartRole.COMPONENT_B;
-                    if (which.equals(component ? UseWords.letter(role) : String.valueOf(i + 1))) {
-                        targets.put(uses.get(i), line);
-                    }
-                }
+                use(line.name().substring(TARGET.length())).ifPresent(use -> targets.put(use, line));
             }
         }
         return targets;
     }
 
-    private void showAdvice(List<StepAdvice> advice, boolean hasRatio) {
+    /** The use a mark stands for: the first with the letter A or B, else the place from 1. */
+    private Optional<MaterialUse> use(String mark) {
+        List<MaterialUse> uses = place.step().getUses();
+        Optional<MaterialUse> component = uses.stream().filter(u -> UseWords.letter(u).equals(mark)).findFirst();
+        return component.isPresent() ? component : IntStream.range(0, uses.size()).filter(i -> mark.equals(String.valueOf(i + 1))).mapToObj(uses::get).findFirst();
+    }
+
+    private void showAdvice(List<StepAdvice> advice, boolean hasRatio, String problem) {
         List<Object> now = new ArrayList<>(advice);
         now.add(hasRatio);
+        now.add(problem);
         now.add(StepWords.state(place.step()));
         if (now.equals(shown)) {
             return;
@@ -128,7 +153,14 @@ final class UsesBlock implements StepPart {
         shown = now;
         empty(said);
         empty(strips);
+        if (!problem.isEmpty()) {
+            kit.quiet(said, problem);
+        }
         for (StepAdvice line : advice) {
+            if (line.name().equals(PROPOSAL) && line.remark() != null) {
+                kit.label(said, line.remark().message().text(), Ink.INK, Role.STRONG).setToolTipText(line.remark().source().display());
+                continue;
+            }
             boolean elsewhere = line.name().startsWith(TARGET) || line.name().startsWith(ADD) || hasRatio && IN_THE_RATIO_LINE.contains(line.name());
             if (!elsewhere) {
                 kit.text(said, AdviceBlock.words(line)).setToolTipText(line.value().source().display());
@@ -147,12 +179,9 @@ final class UsesBlock implements StepPart {
 
     /** The action that writes down that the advised amount was added. */
     private void offer(FindingStrip strip, StepAdvice add) {
-        String letter = add.name().substring(ADD.length());
         double grams = Math.round(add.value().likely() * 100) / 100.0;
-        MaterialUse use = place.step().getUses().stream().filter(u -> UseWords.letter(u).equals(letter)).findFirst().orElse(null);
-        if (use != null && grams > SAME) {
-            strip.action("Add " + UseWords.grams(grams) + " " + letter + " now", () -> correct(use, grams));
-        }
+        use(add.name().substring(ADD.length())).filter(use -> grams > SAME)
+                .ifPresent(use -> strip.action("Add " + UseWords.grams(grams) + " " + UseWords.letter(use) + " now", () -> correct(use, grams)));
     }
 
     private void correct(MaterialUse use, double grams) {
