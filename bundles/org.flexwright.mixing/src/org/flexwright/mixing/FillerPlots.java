@@ -43,7 +43,7 @@ final class FillerPlots {
     private static final double LUMPS = 0.45;
     /** Curves end short of packing, where the viscosity has no end. */
     private static final double SHORT_OF = 0.95;
-    private static final double LEAST_RANGE = 20;
+    private static final double LEAST_RANGE = 10;
     private static final int POINTS = 40;
     private static final PropertyService NOTED = new PropertyService(List.of());
 

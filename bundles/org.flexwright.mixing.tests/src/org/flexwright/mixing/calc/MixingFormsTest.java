@@ -66,6 +66,20 @@ class MixingFormsTest {
         assertEquals("reading", run(new DegassingCalculation(), "counted", "below-room", "reading", "102 kPa").refused().input());
     }
 
+    /** A11: a gauge value never passes for an absolute one, nor the other way round. */
+    @Test
+    void aGaugePressureIsNotTakenForAnAbsoluteOne() {
+        for (String typed : new String[] { "-0.95 bar gauge", "-95 kPa gauge" }) {
+            CalculationResult result = run(new DegassingCalculation(), "reading", typed);
+            assertEquals("reading", result.refused().input());
+            assertTrue(result.refused().why().contains("absolute"), result.refused().why());
+        }
+        assertEquals("room", run(new DegassingCalculation(), "room", "0 kPa gauge").refused().input());
+        // the same vacuum both ways, from 101.325 kPa: 5 kPa absolute is 96.325 kPa below the room
+        assertEquals(value(run(new DegassingCalculation(), "reading", "5 kPa"), "growth"),
+                value(run(new DegassingCalculation(), "reading", "96.325 kPa", "counted", "below-room"), "growth"), 1e-9);
+    }
+
     @Test
     void aHundredMillilitresInTwoHundredAndFiftyAreTooMuchForFoam() {
         CalculationResult result = run(new DegassingCalculation(), "mixVolume", "100 ml");

@@ -31,9 +31,9 @@ public final class Notice extends Composite {
         Kit.name(this, "notice");
     }
 
-    /** Says a sentence; an empty one takes the notice away. */
+    /** Says a sentence; an empty one takes the notice away. Nothing is said once the page was made anew. */
     public void say(String sentence) {
-        if (sentence.equals(sentence())) {
+        if (isDisposed() || sentence.equals(sentence())) {
             return;
         }
         words.setWords(sentence.isEmpty() ? "" : "■ " + sentence);
