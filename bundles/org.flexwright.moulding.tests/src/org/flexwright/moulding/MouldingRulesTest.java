@@ -25,9 +25,11 @@ import org.flexwright.core.process.StepKind;
 import org.flexwright.core.process.StepKinds;
 import org.flexwright.core.process.WorkingTime;
 import org.flexwright.model.ModelFactory;
+import org.flexwright.model.Mould;
 import org.flexwright.model.PartRole;
 import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
+import org.flexwright.model.TrialState;
 import org.flexwright.moulding.data.FillMethod;
 import org.flexwright.moulding.data.Filling;
 import org.flexwright.moulding.data.MouldMaterial;
@@ -177,6 +179,26 @@ class MouldingRulesTest {
         assertTrue(ask(new MouldLifeRule(), cast("pu-20a", mould)).isEmpty());
         mould.setCastsSoFar(25);
         assertEquals("This mould was cast 25 times; your own limit is 25.", ask(new MouldLifeRule(), cast("pu-20a", mould)).get(0).message().text());
+    }
+
+    @Test
+    void theMouldsOwnCountWinsAndSpeaksUpBeforeTheLimit() {
+        Preparation typed = mould(MouldMaterial.SILICONE);
+        typed.setCastsSoFar(25);
+        typed.setCastsLimit(25);
+        Trial trial = cast("pu-20a", typed);
+        Mould mould = ModelFactory.eINSTANCE.createMould();
+        mould.setCode("M1");
+        mould.setCastsBefore(22);
+        mould.setCastsLimit(25);
+        trial.setMould(mould);
+        assertTrue(ask(new MouldLifeRule(), trial).isEmpty(), "three are left, whatever was typed at the step");
+        mould.getCasts().add(ModelFactory.eINSTANCE.createMouldCast());
+        assertEquals("Mould M1 was cast 23 times; your own limit is 25, 2 more.", ask(new MouldLifeRule(), trial).get(0).message().text());
+        mould.setCastsBefore(24);
+        assertEquals("Mould M1 was cast 25 times; your own limit is 25.", ask(new MouldLifeRule(), trial).get(0).message().text());
+        trial.setState(TrialState.MADE);
+        assertTrue(ask(new MouldLifeRule(), trial).isEmpty(), "what is made is not judged by what its mould saw later");
     }
 
     @Test
