@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Base64;
 import java.util.List;
 
 import org.flexwright.core.bench.BenchPlace.Part;
@@ -24,6 +25,7 @@ import org.flexwright.core.field.Provenances;
 import org.flexwright.model.Step;
 import org.flexwright.model.StepState;
 import org.flexwright.model.TrialState;
+import org.flexwright.model.BenchNote;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -34,6 +36,9 @@ class BenchTest {
     @TempDir
     Path temp;
 
+    private static final byte[] PNG = Base64.getDecoder()
+            .decode("iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGNoAAAAggCBd81ytgAAAABJRU5ErkJggg==");
+    /** The parts of a JPEG of 2 by 3 pixels in their order; what it shows does not matter here. */
     private final Toy toy = new Toy();
     private ProjectSession session;
 
@@ -239,5 +244,19 @@ class BenchTest {
         BenchTaps.tap(session, toy.bench, Toy.trial(session), toy.clock.now, "0/use/0", "weigh", "0.5");
         assertEquals(20.5, Toy.weighed(session, 0));
         assertEquals(toy.view(session).place(), toy.bench.view(Toy.trial(session), toy.clock.now, "no such place").place());
+    }
+
+    @Test
+    void aPictureThatWasOnlyNotedGetsItsFileLater() throws java.io.IOException {
+        session.execute("noted", edit -> BenchTaps.note(edit, Toy.trial(session), Toy.trial(session).getSteps().getFirst(), NoteKind.PHOTO, "", null));
+        BenchNote note = Toy.trial(session).getNotes().getFirst();
+        Path wrong = java.nio.file.Files.writeString(temp.resolve("x.png"), "no picture");
+        assertThrows(PlanException.class, () -> BenchTaps.attach(session, Toy.trial(session), note, wrong));
+        assertNull(note.getAttachment(), "nothing is attached by half");
+        Path file = java.nio.file.Files.write(temp.resolve("cup.png"), PNG);
+        BenchTaps.attach(session, Toy.trial(session), note, file);
+        assertEquals("cup.png", note.getAttachment().getFileName());
+        session.undo();
+        assertNull(note.getAttachment());
     }
 }

@@ -132,7 +132,7 @@ public final class Bench {
     }
 
     private static String grams(double grams) {
-        return org.flexwright.core.Figures.of(Math.rint(grams * 1000) / 1000, "g");
+        return org.flexwright.core.Figures.of(Figuring.shown(grams, "g"), "g");
     }
 
     /** What the step itself says comes first. */

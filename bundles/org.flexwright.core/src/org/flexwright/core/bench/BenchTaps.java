@@ -335,6 +335,12 @@ public final class BenchTaps {
         session.execute(Say.EDIT.text(trial.getCode(), Say.TAP_PHOTO.text()), edit -> note(edit, trial, step, NoteKind.PHOTO, "", attachment));
     }
 
+    /** Copies the picture of a note that was kept without it into the project. */
+    public static void attach(ProjectSession session, Trial trial, BenchNote note, Path file) {
+        Attachment attachment = Attachments.copyIn(session, file, AttachmentKind.PHOTO, null, note.getStep() == null ? trial : note.getStep());
+        session.execute(Say.EDIT.text(trial.getCode(), Say.TAP_PHOTO.text()), edit -> edit.set(note, ModelPackage.Literals.BENCH_NOTE__ATTACHMENT, attachment));
+    }
+
     /** Says later what a note was; needs words. */
     public static void sort(Edit edit, BenchNote note, String as) {
         needsReason(as, Say.SORT.text());

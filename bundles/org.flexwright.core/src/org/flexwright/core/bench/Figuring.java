@@ -59,7 +59,7 @@ final class Figuring {
     }
 
     /** Grams as a bench balance shows them, per cent to a tenth; more would be noise at two metres. */
-    private static double shown(double value, String unit) {
+    static double shown(double value, String unit) {
         double step = switch (unit) {
             case GRAM -> value < 1 ? 1000 : 100;
             case "%" -> 10;

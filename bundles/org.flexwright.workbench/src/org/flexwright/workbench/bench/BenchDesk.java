@@ -22,6 +22,8 @@ import org.flexwright.core.bench.ClockWatch;
 import org.flexwright.model.StepState;
 import org.flexwright.model.Trial;
 import org.flexwright.quantity.QuantityKind;
+import org.flexwright.quantity.Unit;
+import org.flexwright.quantity.Units;
 import org.flexwright.workbench.bench.BenchLook.Size;
 import org.flexwright.workbench.bench.Choices.Choice;
 import org.flexwright.workbench.bench.Sounds.Signal;
@@ -57,6 +59,7 @@ final class BenchDesk {
     private final FootRow foot;
     private final Tap undo;
     private final BalanceDesk balance;
+    private final Runnable leave;
     private final Map<String, List<BenchMark>> before = new HashMap<>();
     private BenchScreen screen;
     private BenchTap asked;
@@ -73,6 +76,7 @@ final class BenchDesk {
         this.watch = watch;
         this.settings = settings;
         this.balance = balance;
+        this.leave = leave;
         strip = new CupStrip(pane.cups(), look, this::cup);
         strip.way("\u25c2", "Screen before", () -> screen.before().ifPresent(this::look));
         strip.way("\u25b8", "Screen after", () -> screen.after().ifPresent(this::look));
@@ -231,10 +235,16 @@ final class BenchDesk {
         return tap.kind() == BenchTap.Kind.NUMBER || tap.kind() == BenchTap.Kind.CHOICE || tap.kind() == BenchTap.Kind.WORDS;
     }
 
+    /** All points of a gate are seen at one glance: more than two answers wait behind a tap. */
+    private boolean manyAtGate(List<BenchTap> answers) {
+        return screen.place().part() == BenchPlace.Part.GATE && answers.size() > 2;
+    }
+
     /** What can be answered now; what happened in a step is asked once it has begun. */
     private List<BenchTap> answerable() {
         boolean ahead = screen.place().part() == BenchPlace.Part.WORK && screen.state() == StepState.PLANNED;
-        return ahead || screen.place().part() == BenchPlace.Part.GATE ? List.of() : beside().stream().filter(BenchDesk::answers).toList();
+        List<BenchTap> all = beside().stream().filter(BenchDesk::answers).toList();
+        return ahead || manyAtGate(all) ? List.of() : all;
     }
 
     /**
@@ -258,10 +268,10 @@ final class BenchDesk {
         List<Choice> sides = new ArrayList<>();
         deeds().forEach(t -> sides.add(choice(t)));
         if (screen.place().part() == BenchPlace.Part.GATE) {
-            if (!rest().isEmpty()) {
+            if (answerable().isEmpty() && !rest().isEmpty()) {
                 sides.add(0, new Choice("Answer", () -> choose("What is so?", "", rest())));
             }
-            screen.tap("dump").ifPresent(t -> sides.add(new Choice(t.label(), Weight.STOP, () -> ask(t))));
+            screen.tap("dump").filter(t -> !work.elsewhere()).ifPresent(t -> sides.add(new Choice(t.label(), Weight.STOP, () -> ask(t))));
         }
         BenchTap main = main();
         if (screen.place().part() == BenchPlace.Part.CAUTIONS && !story.last()) {
@@ -270,7 +280,7 @@ final class BenchDesk {
             sides.addAll(0, main == null ? List.of() : List.of(choice(main)));
             foot.show("\u25b8 To what is to do now", true, this::back, sides, () -> choose(screen.title(), "", sides));
         } else if (main == null) {
-            foot.show("", false, () -> { }, sides, () -> choose(screen.title(), "", sides));
+            foot.show("Leave the bench", true, leave, sides, () -> choose(screen.title(), "", sides));
         } else {
             foot.show(main.label(), true, () -> ask(main), sides, () -> choose(screen.title(), "", sides));
         }
@@ -315,7 +325,8 @@ final class BenchDesk {
     }
 
     private static String unit(BenchTap tap) {
-        return tap.field() == null || tap.field().unit() == null ? "" : tap.field().unit();
+        return tap.field() == null || tap.field().unit() == null || tap.field().kind() == null ? ""
+                : Units.find(tap.field().kind(), tap.field().unit()).map(Unit::display).orElse("");
     }
 
     // --- asking and doing
@@ -396,12 +407,15 @@ final class BenchDesk {
         }
     }
 
-    /** Out of whatever is asked, to the screen that is to do now. */
+    /** Out of whatever is asked; when nothing is, to the screen that is to do now. */
     void back() {
+        boolean open = choosing != null || asked != null && asked != main();
         closeChoices();
         asked = null;
         pad.clear();
-        work.look(null);
+        if (!open) {
+            work.look(null);
+        }
         said = null;
         refresh();
     }
@@ -591,9 +605,6 @@ final class BenchDesk {
     /** Takes the sizes of the look again. */
     void resized() {
         pad.space();
-        if (choosing != null) {
-            back();
-        }
     }
 
     /** Lets the balance go. */

@@ -140,8 +140,8 @@ final class Tap extends BenchPart {
         redraw();
         boolean inside = inside(new Point(event.x, event.y)) || inside(toControl(getDisplay().getCursorLocation())); // an event made by a program has no place
         boolean bounced = weight != Weight.KEY && lastTouch != 0 && event.time - lastTouch >= 0 && event.time - lastTouch < BOUNCE;
-        lastTouch = event.time;
         if (inside && !bounced) {
+            lastTouch = event.time;
             run();
         }
     }

@@ -77,6 +77,9 @@ final class Telling {
     }
 
     private static Block small(BenchFigure figure) {
+        if (figure.name().equals("proposal")) { // go, hold or dump: the word says it, its number is the deviation shown already
+            return Block.strong("Proposed: " + figure.label(), ink(figure));
+        }
         String shape = figure.severity() == null || figure.severity() == Severity.NOTE ? "" : Mark.of(figure.severity()).shape() + " ";
         return new Block(shape + figure.label() + "  " + number(figure), shape.isEmpty() ? Size.TEXT : Size.STRONG, ink(figure), "", with(figure));
     }

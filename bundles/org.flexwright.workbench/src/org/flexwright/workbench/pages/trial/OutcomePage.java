@@ -36,6 +36,7 @@ final class OutcomePage extends BlockPage {
     private final PickBox<TrialState> state;
     private final Text reason;
     private final FormPane form;
+    private final SortBlock sort;
     private final RunsBlock runs;
     private final FreezeBlock freeze;
 
@@ -64,6 +65,7 @@ final class OutcomePage extends BlockPage {
         form = new FormPane(learned.body(), kit(), Bindings.of(model, !writable()));
         form.setLayoutData(Grid.wide());
         form.addListener(SWT.Dispose, event -> model.close());
+        sort = new SortBlock(body(), context, trial, doing());
         runs = new RunsBlock(body(), context, trial, doing());
         freeze = new FreezeBlock(body(), context, trial, doing());
         show();
@@ -93,6 +95,7 @@ final class OutcomePage extends BlockPage {
         if (!reason.isFocusControl() && !reason.getText().equals(why)) {
             reason.setText(why);
         }
+        sort.show();
         runs.show();
         freeze.show();
     }
