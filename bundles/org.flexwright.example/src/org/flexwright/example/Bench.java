@@ -139,6 +139,8 @@ final class Bench {
         lot.setExpires(LocalDate.parse(expires));
         lot.setPrice(price);
         lot.setAmount(grams);
+        lot.setSheetDate(LocalDate.parse("2026-01-15"));
+        lot.setSheetRevision("4");
         edit("Add lot " + code, e -> e.add(grade, ModelPackage.Literals.MATERIAL_GRADE__LOTS, lot));
         return lot;
     }

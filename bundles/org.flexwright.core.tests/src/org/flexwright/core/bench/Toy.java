@@ -71,6 +71,11 @@ final class Toy {
     }
 
     Toy() {
+        this(false);
+    }
+
+    /** @param sheet whether its caution asks for the data sheet */
+    Toy(boolean sheet) {
         details.setName("toy");
         details.setNsPrefix("toy");
         details.setNsURI("urn:flexwright:toy:1");
@@ -79,7 +84,7 @@ final class Toy {
         attribute(stirring, "minutes", EcorePackage.Literals.EDOUBLE_OBJECT, "kind", "DURATION", "unit", "min", "min", "0", "role", "actual", "of", "plannedMinutes");
         attribute(stirring, "smooth", EcorePackage.Literals.EBOOLEAN_OBJECT, "role", "actual");
         attribute(pouring, "drops", EcorePackage.Literals.EINTEGER_OBJECT, "min", "0", "max", "10", "role", "actual");
-        registries = new Registries(List.of(), List.of(new Kind("toy.weigh", null, false), new Kind("toy.stir", stirring, false), new Kind("toy.pour", pouring, true)),
+        registries = new Registries(List.of(), List.of(new Kind("toy.weigh", null, false, false), new Kind("toy.stir", stirring, false, false), new Kind("toy.pour", pouring, true, sheet)),
                 List.of(), List.of(), List.of(), List.of());
         bench = new Bench(registries);
     }
@@ -101,7 +106,7 @@ final class Toy {
     }
 
     /** A step kind as a foreign plugin would write it. */
-    record Kind(String id, EClass details, boolean pours) implements StepKind {
+    record Kind(String id, EClass details, boolean pours, boolean sheet) implements StepKind {
         @Override
         public String title() {
             return id;
@@ -114,7 +119,7 @@ final class Toy {
 
         @Override
         public List<HazardPrompt> prompts(Step step, Trial trial) {
-            return pours ? List.of(new HazardPrompt("toy.splash", Message.of(Say.class, "tap.note"), Message.of(Say.class, "tap.photo"), Source.commonPractice(), false))
+            return pours ? List.of(new HazardPrompt("toy.splash", Message.of(Say.class, "tap.note"), Message.of(Say.class, "tap.photo"), Source.commonPractice(), sheet))
                     : List.of();
         }
 

@@ -8,6 +8,7 @@ import java.time.format.DateTimeParseException;
 import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -267,9 +268,10 @@ public final class BenchTaps {
         List<Lot> lots = Acknowledgements.lots(step);
         for (HazardPrompt prompt : open) {
             for (Lot lot : lots.isEmpty() ? Collections.<Lot>singletonList(null) : lots) {
-                LocalDate date = typed ? date(read.group(1)) : lot == null ? null : lot.getSheetDate();
-                String revision = typed ? read.group(2) : lot == null ? null : lot.getSheetRevision();
-                Acknowledgements.add(edit, prompt.id(), session, lot, step, who, date, revision, prompt.needsSheet());
+                Optional<Sheets.Sheet> known = typed ? Optional.of(new Sheets.Sheet(date(read.group(1)), read.group(2)))
+                        : lot == null ? Sheets.newest(step) : Sheets.of(lot);
+                Acknowledgements.add(edit, prompt.id(), session, lot, step, who, known.map(Sheets.Sheet::date).orElse(null),
+                        known.map(Sheets.Sheet::revision).orElse(null), prompt.needsSheet());
             }
         }
     }

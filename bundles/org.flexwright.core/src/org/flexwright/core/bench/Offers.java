@@ -20,9 +20,9 @@ import org.flexwright.core.field.FieldType;
 import org.flexwright.core.process.HazardPrompt;
 import org.flexwright.core.process.StepKind;
 import org.flexwright.core.registry.Registries;
-import org.flexwright.core.trial.Acknowledgements;
 import org.flexwright.core.view.TimeLine;
 import org.flexwright.model.ModelPackage;
+import org.flexwright.model.Project;
 import org.flexwright.model.Session;
 import org.flexwright.model.Step;
 import org.flexwright.model.StepState;
@@ -66,14 +66,11 @@ final class Offers {
     private void cautions(Step step, Trial trial, Instant now, List<BenchTap> taps) {
         List<HazardPrompt> open = registries.prompts(step, trial).stream().filter(p -> !Places.acknowledged(step, p, now)).toList();
         if (!open.isEmpty()) {
-            boolean sheet = open.stream().anyMatch(HazardPrompt::needsSheet) && !sheetsKnown(step);
-            taps.add(BenchTap.of("ack", Say.TAP_ACK.text(), sheet ? Kind.SHEET : Kind.TOUCH, Rank.MAIN, List.of()));
+            boolean sheet = open.stream().anyMatch(HazardPrompt::needsSheet) && !Sheets.known(step);
+            BenchTap tap = BenchTap.of("ack", Say.TAP_ACK.text(), sheet ? Kind.SHEET : Kind.TOUCH, Rank.MAIN, List.of());
+            String last = sheet && trial.eContainer() instanceof Project project ? Sheets.last(project).map(Sheets.Sheet::text).orElse("") : "";
+            taps.add(last.isEmpty() ? tap : tap.offering(last, Say.OFFER_SHEET.text(last)));
         }
-    }
-
-    /** True when every lot of the step says which data sheet came with it. */
-    static boolean sheetsKnown(Step step) {
-        return !Acknowledgements.lots(step).isEmpty() && Acknowledgements.lots(step).stream().allMatch(l -> l.getSheetDate() != null && l.getSheetRevision() != null);
     }
 
     private void gate(BenchGate gate, List<BenchTap> taps) {
