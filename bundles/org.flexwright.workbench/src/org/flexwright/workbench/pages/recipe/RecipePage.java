@@ -13,6 +13,8 @@ import org.flexwright.core.trial.Recipes;
 import org.flexwright.model.Recipe;
 import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
+import org.flexwright.workbench.handover.Asking;
+import org.flexwright.workbench.handover.HandOver;
 import org.flexwright.workbench.kit.Grid;
 import org.flexwright.workbench.kit.Palette.Ink;
 import org.flexwright.workbench.kit.Prose;
@@ -38,6 +40,10 @@ final class RecipePage extends BlockPage {
         }
         if (recipe.getFrom() != null) {
             head.action("Open " + recipe.getFrom().getCode(), () -> context.open(recipe.getFrom()));
+        }
+        if (recipe.getPlan() != null) {
+            head.action("&Hand-over pack\u2026", () -> Asking.write(body().getShell(), HandOver.pack(recipe, context.session(), context.registries())))
+                    .setToolTipText("Everything another person needs to make it again, as one HTML file and one PDF");
         }
         line(head.body(), "Frozen", Moments.minute(recipe.getFrozenAt()) + " by " + recipe.getFrozenBy() + "; it is never changed");
         String route = recipe.getPlan() == null || recipe.getPlan().getRoute() == null ? "" : context.registries().findProcessKind(recipe.getPlan().getRoute())
