@@ -94,7 +94,7 @@ class PourTest {
             upTo(session, first("weigh", "24.88"), first("weigh", "21.57"));
             assertEquals("23.46", screen(session).figure("toAdd").orElseThrow().number(), "B follows the A that is in the cup");
             upTo(session, first("weigh", "21.57"), first("weigh", "1.89"));
-            assertEquals("1.885", screen(session).figure("toAdd").orElseThrow().number());
+            assertEquals("1.89", screen(session).figure("toAdd").orElseThrow().number());
             String check = screen(session).places().stream().filter(p -> p.key().equals("1/work")).findFirst().orElseThrow().key();
             BenchScreen wrong = pour.bench.view(trial(session), now, check);
             assertEquals("-8.039", wrong.figure("deviation").orElseThrow().number());
