@@ -24,9 +24,12 @@ final class Tables {
         for (int r = 0; r < table.rows().size(); r++) {
             List<Slab> row = row(table, table.rows().get(r), widths);
             for (int i = 0; i < row.size(); i++) {
-                boolean first = r == 0 && i == 0 && table.rows().size() > 1;
+                int rows = table.rows().size();
+                // no row stands alone under its heading, at the foot of a page or at the head of the next
+                boolean first = r == 0 && i == 0 && rows > 1;
+                boolean lastButOne = r == rows - 2 && i == row.size() - 1;
                 Slab slab = row.get(i).repeating(heading);
-                slabs.add(first ? slab.kept() : slab);
+                slabs.add(first || lastButOne ? slab.kept() : slab);
             }
         }
         slabs.add(Slab.space(8));
