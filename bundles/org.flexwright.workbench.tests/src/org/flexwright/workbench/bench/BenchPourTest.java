@@ -24,6 +24,7 @@ import org.flexwright.core.bench.BenchTaps;
 import org.flexwright.core.trial.Weighings;
 import org.flexwright.model.GateWord;
 import org.flexwright.model.MaterialUse;
+import org.flexwright.model.ModelPackage;
 import org.flexwright.model.PartRole;
 import org.flexwright.model.Step;
 import org.flexwright.model.StepState;
@@ -363,6 +364,24 @@ class BenchPourTest {
         } finally {
             registered.unregister();
         }
+    }
+
+    @Test
+    void severalCupsEachHaveTheirClock() {
+        Trial first = planned();
+        Trial second = Pages.cast();
+        Pages.session().execute("contact", edit -> {
+            BenchTaps.contactAgo(edit, first, 3);
+            BenchTaps.contactAgo(edit, second, 11);
+            edit.set(second, ModelPackage.Literals.TRIAL__CUP_LABEL, "red cup");
+        });
+        open(first, SMALL);
+        assertTrue(named("Time since first contact: 3:0"), "the clock of the cup that is shown");
+        touch.at(tap("the other cup", t -> t.words().startsWith("red cup  11:0")));
+        touch.pause(20);
+        assertTrue(named("Time since first contact: 11:0"));
+        look("two-cups");
+        assertEquals("", String.join("\n", complaints));
     }
 
     @Test

@@ -3,6 +3,7 @@ package org.flexwright.workbench.bench;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -88,6 +89,7 @@ final class BenchWork {
             BenchScreen screen = bench.view(trial, now());
             cups.add(0, new BenchCup(trial, screen.cup(), screen.clock(), screen.place().title(), null));
         }
+        cups.sort(Comparator.comparingInt(c -> session().project().getTrials().indexOf(c.trial()))); // a tap must not move away under a finger
         return cups;
     }
 

@@ -19,10 +19,11 @@ final class CupStrip extends Composite {
      *
      * @param id    id of the trial
      * @param brief its name and clock
-     * @param due   what is due in it, with its shape; empty when nothing is
+     * @param shape how its next mark stands, as a sign; empty when it has none
+     * @param due   what is due in it; empty when nothing is
      * @param heard all of it in words
      */
-    record Cup(String id, String brief, String due, String heard) {
+    record Cup(String id, String brief, String shape, String due, String heard) {
     }
 
     private final BenchLook look;
@@ -90,9 +91,10 @@ final class CupStrip extends Composite {
         for (int i = 0; i < count; i++) {
             Cup cup = shown.get(i);
             Tap tap = cups.get(i);
-            String whole = cup.due.isEmpty() ? cup.brief : cup.brief + "  " + cup.due;
+            String marked = (cup.brief + "  " + cup.shape).strip();
+            String whole = (marked + " " + cup.due).strip();
             int room = each - 2 * look.px(10);
-            tap.show(tap.extent(whole, Size.STRONG, 0).x <= room ? whole : cup.brief, cup.heard);
+            tap.show(tap.extent(whole, Size.STRONG, 0).x <= room ? whole : tap.extent(marked, Size.STRONG, 0).x <= room ? marked : cup.brief, cup.heard);
             tap.setBounds(i * (each + look.gap()), 0, each, size.y);
         }
     }

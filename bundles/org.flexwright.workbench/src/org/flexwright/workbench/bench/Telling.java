@@ -179,7 +179,8 @@ final class Telling {
     /** A cup as its tap shows it. */
     static CupStrip.Cup cup(BenchCup cup) {
         String brief = cup.cup() + "  " + cup.clock().text();
-        String due = cup.nextDue() == null ? cup.doing() : cup.nextDue().shape() + " " + cup.nextDue().label();
-        return new CupStrip.Cup(cup.trial().getId(), brief, due, "Cup " + brief + ", " + cup.doing() + (cup.nextDue() == null ? "" : ", " + line(cup.nextDue())));
+        String shape = cup.nextDue() == null ? "" : cup.nextDue().shape();
+        String due = cup.nextDue() == null ? cup.doing() : cup.nextDue().label();
+        return new CupStrip.Cup(cup.trial().getId(), brief, shape, due, "Cup " + brief + ", " + cup.doing() + (cup.nextDue() == null ? "" : ", " + line(cup.nextDue())));
     }
 }
