@@ -15,6 +15,8 @@ import java.util.stream.Stream;
 
 import org.flexwright.core.Source;
 import org.flexwright.core.field.FieldDescriptors;
+import org.flexwright.core.cause.SofterCause;
+import org.flexwright.core.cause.Standing;
 import org.flexwright.core.find.Finding;
 import org.flexwright.core.find.FindingRule;
 import org.flexwright.core.find.RuleContext;
@@ -166,6 +168,29 @@ class CuringRulesTest {
         assertTrue(ask(new CureShortRule()).get(0).message().text().contains("likely"));
         cure.setActivationEnergy(10.0);
         assertTrue(ask(new CureShortRule()).isEmpty(), "nearly no effect of temperature at 10 kJ/mol");
+    }
+
+    /** A cold cure leaves a softer part, one as planned does not; a warmer one is never taken for a reason. */
+    @Test
+    void aColdCureIsAReasonForASofterPart() {
+        Step step = (Step) cure.eContainer();
+        assertEquals(Standing.OPEN, new CureStep().softer(step, trial, null).getFirst().standing(), "nothing is written down");
+        cure.setPlannedHours(24.0);
+        cure.setPlannedC(23.0);
+        cure.setHours(24.0);
+        double before = 0;
+        for (double celsius : new double[] { 5, 10, 15, 20, 22, 23 }) {
+            cure.setCelsius(celsius);
+            SofterCause cause = new CureStep().softer(step, trial, null).getFirst();
+            assertEquals("cure", cause.id());
+            assertEquals(celsius < 21 ? Standing.RECORDED : Standing.CLEARED, cause.standing(), "at " + celsius);
+            assertTrue(cause.stiffness().low() <= cause.stiffness().likely() && cause.stiffness().likely() <= cause.stiffness().high());
+            assertTrue(cause.stiffness().likely() > before);
+            before = cause.stiffness().likely();
+        }
+        assertEquals(1, before, 1e-12);
+        // A8: 0.95 of both sides is alpha 0.9025 and 0.7097 of the stiffness; a half of a cure that would reach 0.974359 gets there
+        assertEquals(0.7097, SofterCure.ofShare(0.5, 38.0 / 39), 5e-5);
     }
 
     @Test

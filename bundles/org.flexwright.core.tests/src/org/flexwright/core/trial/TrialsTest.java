@@ -231,6 +231,23 @@ class TrialsTest {
         assertEquals("default.unknown", refused(e -> Trials.create(e, unknown, kinds, null, "x", null)));
     }
 
+    @Test
+    void aStepIsMovedAndTakenOutUntilItWasBegun() {
+        Trial t = create(null, Map.of("planned", "2 h"));
+        Step first = t.getSteps().getFirst();
+        Step added = make(e -> Trials.addStep(e, t, kind, 1));
+        edit(e -> Trials.moveStep(e, added, -1));
+        assertEquals(0, t.getSteps().indexOf(added));
+        edit(e -> Trials.moveStep(e, added, -1));
+        assertEquals(0, t.getSteps().indexOf(added), "at the end of the list it stays");
+        edit(e -> Trials.removeStep(e, added));
+        assertEquals(2, t.getSteps().size());
+        session.undo();
+        assertEquals(added, t.getSteps().getFirst());
+        edit(e -> Trials.start(e, first));
+        assertEquals("step.begun", refused(e -> Trials.removeStep(e, first)));
+    }
+
     /** A trial where everything that can happen has happened. */
     private Trial made() {
         Trial t = create(null, Map.of("planned", "2 h"));
