@@ -9,7 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -55,7 +55,8 @@ public final class CsvExport {
 
     private final class Content {
         private final UnknownText unknown;
-        private final Map<Table, List<Row>> rows = new LinkedHashMap<>();
+        /** By identity: a table is a record, and its hash goes through all its columns. */
+        private final Map<Table, List<Row>> rows = new IdentityHashMap<>();
         private final List<String[]> beside = new ArrayList<>();
         private long count;
 

@@ -225,7 +225,7 @@ public final class TableImport {
         }
         try (CsvIn in = opened) {
             said(table, in);
-            Map<Column, Head> heads = heads(table, in);
+            Heads heads = heads(table, in);
             if (heads == null) {
                 return;
             }
@@ -273,7 +273,30 @@ public final class TableImport {
     private record Head(int at, Unit from) {
     }
 
-    private Map<Column, Head> heads(Table table, CsvIn in) {
+    /** The columns that are there; those that tell the row, by their kind. */
+    private static final class Heads {
+        final Map<Column, Head> columns;
+        final int[] at = new int[Column.Kind.values().length];
+        /** Columns of values and references, which are most. */
+        final List<Map.Entry<Column, Head>> content = new ArrayList<>();
+        /** Which feature of an owner's class is meant by what stands in the column in. */
+        final Map<EClass, Map<String, EReference>> features = new HashMap<>();
+
+        Heads(Map<Column, Head> columns) {
+            this.columns = columns;
+            java.util.Arrays.fill(at, -1);
+            columns.entrySet().forEach(e -> {
+                Column.Kind kind = e.getKey().kind();
+                if (kind == Column.Kind.VALUE || kind == Column.Kind.REFERENCE) {
+                    content.add(e);
+                } else {
+                    at[kind.ordinal()] = e.getValue().at();
+                }
+            });
+        }
+    }
+
+    private Heads heads(Table table, CsvIn in) {
         Map<Column, Head> heads = new LinkedHashMap<>();
         boolean good = true;
         for (int i = 0; i < in.header().size(); i++) {
@@ -311,13 +334,13 @@ public final class TableImport {
             refuse(table.name(), 1, "", say("import.noKey", table.identified() ? "id" : "owner"));
             good = false;
         }
-        return good ? heads : null;
+        return good ? new Heads(heads) : null;
     }
 
     /** One row. */
     private final class Line {
         private final Table table;
-        private final Map<Column, Head> heads;
+        private final Heads heads;
         private final long row;
         private final CSVRecord cells;
         private final Commas commas;
@@ -325,7 +348,7 @@ public final class TableImport {
         private boolean isFresh;
         private boolean frozenSaid;
 
-        Line(Table table, Map<Column, Head> heads, long row, CSVRecord cells, Commas commas) {
+        Line(Table table, Heads heads, long row, CSVRecord cells, Commas commas) {
             this.table = table;
             this.heads = heads;
             this.row = row;
@@ -334,7 +357,8 @@ public final class TableImport {
         }
 
         private String cell(Column.Kind kind) {
-            return table.column(kind).map(heads::get).map(this::cell).orElse("");
+            int at = heads.at[kind.ordinal()];
+            return at < 0 || at >= cells.size() ? "" : cells.get(at);
         }
 
         private String cell(Head head) {
@@ -452,6 +476,18 @@ public final class TableImport {
 
         private EReference feature(EObject owner) {
             String name = cell(Column.Kind.IN).strip();
+            EReference known = heads.features.computeIfAbsent(owner.eClass(), c -> new HashMap<>()).get(name);
+            if (known != null) {
+                return known;
+            }
+            EReference found = search(owner, name);
+            if (found != null) {
+                heads.features.get(owner.eClass()).put(name, found);
+            }
+            return found;
+        }
+
+        private EReference search(EObject owner, String name) {
             List<EReference> fitting = owner.eClass().getEAllContainments().stream().filter(r -> !Tables.inOwnersRow(r))
                     .filter(r -> table.type() == null ? r.getEReferenceType() == org.eclipse.emf.ecore.EcorePackage.Literals.EOBJECT
                             : fits(r, table.type())).toList();
@@ -614,11 +650,8 @@ public final class TableImport {
         private void cells() {
             EReference inside = null;
             List<Map.Entry<Column, Head>> group = new ArrayList<>();
-            for (Map.Entry<Column, Head> e : heads.entrySet()) {
+            for (Map.Entry<Column, Head> e : heads.content) {
                 Column c = e.getKey();
-                if (c.kind() != Column.Kind.VALUE && c.kind() != Column.Kind.REFERENCE) {
-                    continue;
-                }
                 if (c.inside() != null) {
                     inside = c.inside();
                     group.add(e);
@@ -664,6 +697,9 @@ public final class TableImport {
 
         private void value(EObject on, Column c, Head head) {
             String typed = cell(head);
+            if (typed.isEmpty() && isFresh) {
+                return;
+            }
             try {
                 Object value = read(on, c, typed, head.from());
                 if (value != Commas.LATER) {
@@ -758,12 +794,13 @@ public final class TableImport {
 
     /** Numbers with a comma, looked at when the whole column is known: 2,5 can only be two and a half, 1,250 could be both. */
     private static final class Commas {
+        // by identity: a column is a record, and its hash goes through all that describes its field
         static final Object LATER = new Object();
         private final String table;
         private final ImportOptions.Decimal decimal;
-        private final Map<Column, List<Waiting>> waiting = new LinkedHashMap<>();
-        private final Set<Column> points = new HashSet<>();
-        private final Set<Column> sure = new HashSet<>();
+        private final Map<Column, List<Waiting>> waiting = new IdentityHashMap<>();
+        private final Set<Column> points = Collections.newSetFromMap(new IdentityHashMap<>());
+        private final Set<Column> sure = Collections.newSetFromMap(new IdentityHashMap<>());
 
         private record Waiting(Line line, long row, EObject on, String typed, Unit from) {
         }

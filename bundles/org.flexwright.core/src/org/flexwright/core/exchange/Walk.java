@@ -1,6 +1,8 @@
 package org.flexwright.core.exchange;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
 
 import org.eclipse.emf.ecore.EClass;
@@ -11,7 +13,12 @@ import org.flexwright.core.session.UnknownText;
 
 /** Goes through all objects of a project in the order of its file. */
 final class Walk {
-    private Walk() {
+    private final Consumer<Row> work;
+    /** What a class contains in rows of their own; asked for every object, worked out once a class. */
+    private final Map<EClass, EReference[]> contained = new HashMap<>();
+
+    private Walk(Consumer<Row> work) {
+        this.work = work;
     }
 
     /**
@@ -36,20 +43,20 @@ final class Walk {
 
     /** All rows; what stands in its owner's row has none. */
     static void each(EObject root, Consumer<Row> work) {
-        each(new Row(root, "", null, 0), work);
+        new Walk(work).each(new Row(root, "", null, 0));
     }
 
-    private static void each(Row row, Consumer<Row> work) {
+    private static EReference[] containments(EClass c) {
+        return c.getEAllContainments().stream().filter(r -> !Tables.inOwnersRow(r) && Tables.kept(r)).toArray(EReference[]::new);
+    }
+
+    private void each(Row row) {
         work.accept(row);
         if (UnknownText.isUnknown(row.object())) {
             return;
         }
-        EClass c = row.object().eClass();
         String address = null;
-        for (EReference r : c.getEAllContainments()) {
-            if (Tables.inOwnersRow(r) || !Tables.kept(r)) {
-                continue;
-            }
+        for (EReference r : contained.computeIfAbsent(row.object().eClass(), Walk::containments)) {
             Object value = row.object().eGet(r);
             if (value == null || value instanceof List<?> l && l.isEmpty()) {
                 continue;
@@ -58,10 +65,10 @@ final class Walk {
             if (value instanceof List<?> many) {
                 int place = 0;
                 for (Object child : many) {
-                    each(new Row((EObject) child, address, r, ++place), work);
+                    each(new Row((EObject) child, address, r, ++place));
                 }
             } else {
-                each(new Row((EObject) value, address, r, 0), work);
+                each(new Row((EObject) value, address, r, 0));
             }
         }
     }
