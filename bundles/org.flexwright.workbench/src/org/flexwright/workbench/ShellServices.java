@@ -17,6 +17,7 @@ import org.eclipse.ui.services.IServiceLocator;
 import org.flexwright.core.registry.Registries;
 import org.flexwright.core.session.ProjectStore;
 import org.flexwright.core.session.StoreContext;
+import org.flexwright.workbench.find.Finder;
 import org.flexwright.workbench.kit.Kit;
 import org.flexwright.workbench.kit.Palette;
 import org.flexwright.workbench.kit.Type;
@@ -37,6 +38,7 @@ import org.osgi.framework.ServiceReference;
 public final class ShellServices extends AbstractServiceFactory {
 
     private final Map<IWorkbenchWindow, ProjectService> projects = new HashMap<>();
+    private final Map<IWorkbenchWindow, Finder> finders = new HashMap<>();
     private final Map<IWorkbenchWindow, StatusWords> status = new HashMap<>();
     private Settings settings;
     private Kit kit;
@@ -58,6 +60,9 @@ public final class ShellServices extends AbstractServiceFactory {
         IWorkbenchWindow window = locator.getService(IWorkbenchWindow.class);
         if (window == null) {
             return null; // asked outside any window
+        }
+        if (wanted == Finder.class) {
+            return finders.computeIfAbsent(window, w -> new Finder(w.getShell().getDisplay(), projects(w)));
         }
         return wanted == ProjectService.class ? projects(window) : status.computeIfAbsent(window, w -> new StatusWords());
     }

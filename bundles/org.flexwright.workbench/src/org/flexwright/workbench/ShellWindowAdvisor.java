@@ -11,6 +11,7 @@ import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchWindowAdvisor;
 import org.flexwright.core.naming.Names;
 import org.flexwright.workbench.commands.SessionHandlers;
+import org.flexwright.workbench.find.Finder;
 import org.flexwright.workbench.kit.Kit;
 import org.flexwright.workbench.pages.SubjectEditors;
 import org.flexwright.workbench.project.ProjectListener;
@@ -62,6 +63,7 @@ final class ShellWindowAdvisor extends WorkbenchWindowAdvisor {
         WindowIcon.put(window.getShell(), window.getService(Kit.class));
         window.getShell().getDisplay().asyncExec(() -> window.getService(Kit.class).redress(window.getShell()));
         projects.addListener(new Title(window, projects));
+        window.getService(Finder.class); // from now on it reads every project that is opened
         if (arguments.open().isPresent()) {
             Trouble.guard(window.getShell(), "Not opened", () -> projects.open(arguments.open().get()));
         } else if (!arguments.trouble().isEmpty()) {

@@ -9,6 +9,8 @@ import org.flexwright.core.naming.Names;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Project;
 import org.flexwright.workbench.project.ProjectService;
+import org.flexwright.workbench.settings.RecentThing;
+import org.flexwright.workbench.settings.Settings;
 
 /** Opens things of the project in their editors. */
 public final class SubjectEditors {
@@ -20,6 +22,8 @@ public final class SubjectEditors {
     public static IEditorPart open(IWorkbenchWindow window, EObject thing) {
         ProjectService projects = window.getService(ProjectService.class);
         EObject subject = editable(window.getService(EditorPages.class), thing);
+        projects.session().map(session -> session.project().getId()).ifPresent(project -> window.getService(Settings.class).looked(new RecentThing(project, projects.address(
+                subject))));
         try {
             return window.getActivePage().openEditor(new SubjectInput(projects.address(subject), Names.tab(subject)), SubjectEditor.ID);
         } catch (PartInitException e) {

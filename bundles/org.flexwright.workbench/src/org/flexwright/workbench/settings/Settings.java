@@ -27,7 +27,11 @@ public final class Settings {
     private static final String THEME = "theme";
     private static final String RECENT = "recent";
     private static final String SOUND = "benchSound";
+    private static final String ASKED = "asked";
+    private static final String LOOKED = "looked";
     private static final int MOST_RECENT = 8;
+    private static final int MOST_ASKED = 8;
+    private static final int MOST_LOOKED = 30;
 
     private final IEclipsePreferences node;
 
@@ -102,6 +106,40 @@ public final class Settings {
         List<Path> folders = recent();
         folders.remove(folder);
         putRecent(folders);
+    }
+
+    /** What was looked for before, the last first. */
+    public List<String> asked() {
+        return lines(ASKED);
+    }
+
+    /** Keeps what was looked for. */
+    public void asked(String query) {
+        if (!query.isBlank()) {
+            putFirst(ASKED, query.strip().replace('\n', ' '), MOST_ASKED);
+        }
+    }
+
+    /** Things opened before, of all projects, the last first; some may be gone. */
+    public List<RecentThing> looked() {
+        return lines(LOOKED).stream().map(line -> line.split("\t", 2)).filter(parts -> parts.length == 2).map(parts -> new RecentThing(parts[0], parts[1])).toList();
+    }
+
+    /** Keeps that a thing was opened. */
+    public void looked(RecentThing thing) {
+        putFirst(LOOKED, thing.project() + "\t" + thing.address(), MOST_LOOKED);
+    }
+
+    private List<String> lines(String key) {
+        return node.get(key, "").lines().filter(line -> !line.isBlank()).toList();
+    }
+
+    private void putFirst(String key, String line, int most) {
+        List<String> all = new ArrayList<>(lines(key));
+        all.remove(line);
+        all.add(0, line);
+        node.put(key, String.join("\n", all.stream().limit(most).toList()));
+        keep();
     }
 
     private void putRecent(List<Path> folders) {
