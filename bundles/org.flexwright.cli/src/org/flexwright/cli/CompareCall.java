@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-import org.flexwright.core.field.FieldText;
 import org.flexwright.core.naming.Find;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.session.ProjectSession;
@@ -14,10 +13,10 @@ import org.flexwright.core.verdict.Limits;
 import org.flexwright.core.verdict.PartValue;
 import org.flexwright.core.verdict.PartValues;
 import org.flexwright.core.verdict.Verdicts;
+import org.flexwright.core.view.CellText;
 import org.flexwright.model.Target;
 import org.flexwright.model.TargetSheet;
 import org.flexwright.model.Trial;
-import org.flexwright.quantity.QuantityFormat;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -27,8 +26,6 @@ import picocli.CommandLine.Parameters;
 @Command(name = "compare", description = "Judge trials against the target sheet: in, above, below or cannot tell, with the reason.",
         mixinStandardHelpOptions = true, footer = { "", "Example: flexwright trial compare T05 T08" })
 final class CompareCall extends ProjectCall {
-    private static final double PERCENT = 100;
-
     @Parameters(arity = "0..*", paramLabel = "TRIAL", description = "Codes of the trials; all that have parts when left out.")
     List<String> codes = List.of();
     @Option(names = "--sheet", description = "Version of the target sheet; the newest when left out.")
@@ -62,7 +59,8 @@ final class CompareCall extends ProjectCall {
     }
 
     private static void judge(Reply reply, Target target, PropertyDef def, Trial trial, List<PartValue> reference) {
-        Judgement judgement = Verdicts.judge(target, def, PartValues.of(trial, target.getKey(), def), null, reference);
+        List<PartValue> parts = PartValues.of(trial, target.getKey(), def);
+        Judgement judgement = Verdicts.judge(target, def, parts, null, reference);
         String unit = unit(def);
         String name = trial.getCode() + "." + def.id() + (target.getKey().getSpot() == null ? "" : "." + target.getKey().getSpot());
         if (judgement.mean() != null && judgement.interval() != null) {
@@ -72,7 +70,7 @@ final class CompareCall extends ProjectCall {
             reply.result(name, new Value(judgement.mean(), judgement.mean(), judgement.mean(), unit, "parts of " + trial.getCode()
                     + ", no interval", null));
         }
-        reply.line(String.format("  %-5s %-16s %-26s %s", trial.getCode(), judgement.verdict().text(), value(judgement, def), judgement.reason()
+        reply.line(String.format("  %-5s %-16s %-26s %s", trial.getCode(), judgement.verdict().text(), CellText.of(def, judgement, parts), judgement.reason()
                 .text()));
         judgement.notes().forEach(note -> reply.line("        " + note.text()));
         Map<String, Object> row = new LinkedHashMap<>();
@@ -94,18 +92,5 @@ final class CompareCall extends ProjectCall {
 
     static String unit(PropertyDef def) {
         return def.yesNo() ? "%" : def.kind().unit().symbol();
-    }
-
-    private static String value(Judgement judgement, PropertyDef def) {
-        String unit = unit(def);
-        if (judgement.mean() == null) {
-            return "";
-        }
-        double half = judgement.interval() == null ? 0 : (judgement.interval().high() - judgement.interval().low()) / 2;
-        if (unit.equals("%")) {
-            return Math.round(judgement.mean()) + " % (" + (judgement.interval() == null ? "" : Math.round(judgement.interval().low()) + " to " + Math
-                    .round(Math.min(PERCENT, judgement.interval().high()))) + " %)";
-        }
-        return half > 0 ? QuantityFormat.format(judgement.mean(), half, def.kind().unit()) : FieldText.digits(judgement.mean()) + " " + unit;
     }
 }

@@ -9,15 +9,16 @@ import org.flexwright.core.verdict.PartValue;
 import org.flexwright.core.verdict.Verdict;
 import org.flexwright.numerics.Interval;
 
-/** The value in a cell as text. */
-final class CellText {
+/** The value in a cell as text, the same in the window and on the command line. */
+public final class CellText {
     /** From so many parts on the interval is a statement and the value is rounded to it. */
     private static final int INTERVAL_FROM = 3;
 
     private CellText() {
     }
 
-    static String of(PropertyDef property, Judgement judgement, List<PartValue> parts) {
+    /** What parts say of a property: mean with its interval where that is a statement, a share with its count, bounds; empty when nothing was read. */
+    public static String of(PropertyDef property, Judgement judgement, List<PartValue> parts) {
         if (judgement.mean() == null) {
             return bounds(property, judgement, parts);
         }

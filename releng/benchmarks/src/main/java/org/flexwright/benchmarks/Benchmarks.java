@@ -23,6 +23,7 @@ public final class Benchmarks {
     private static final double TABLES_AIM_MS = 3000;
     private static final double FILE_AIM = 3;
     private static final double SCREEN_AIM_MS = 50;
+    private static final double SEARCH_AIM_MS = 100;
     private static final double MEBIBYTE = 1 << 20;
 
     private final Installation product;
@@ -63,6 +64,7 @@ public final class Benchmarks {
         }
         files(registries);
         tables();
+        search(registries);
         call();
         windows();
     }
@@ -88,6 +90,18 @@ public final class Benchmarks {
         figures.line("10 000 trials as tables, out and in again", tables.both, TABLES_AIM_MS);
         figures.line("the same, out alone", tables.out);
         figures.note(String.format(Locale.ROOT, "(%d rows in all tables)", tables.rows));
+    }
+
+    private void search(Registries registries) {
+        BigProject project = new BigProject(registries);
+        Path folder = work.resolve("search.flexwright");
+        project.make(folder, Searching.TRIALS);
+        Searching searching = new Searching(registries, project.store(), folder);
+        searching.run();
+        figures.line("a search of every sort in 10 000 trials", searching.find, SEARCH_AIM_MS);
+        figures.line("the index after an edit of a trial", searching.follow, SCREEN_AIM_MS);
+        figures.line("reading 10 000 trials into the index, in slices", searching.read);
+        figures.note(String.format(Locale.ROOT, "(the index of %d trials holds %.0f MiB of memory)", Searching.TRIALS, searching.held() / MEBIBYTE));
     }
 
     private void call() throws IOException, InterruptedException {
