@@ -1,7 +1,11 @@
 package org.flexwright.core.trial;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Set;
 
 /** Short codes people write on labels. */
 final class Codes {
@@ -10,9 +14,13 @@ final class Codes {
 
     /** The first free of prefix1, prefix2..., numbers padded to that many digits. */
     static String next(String prefix, int digits, List<String> taken) {
+        // asked for each new trial of a project with thousands
+        Set<String> known = new HashSet<>();
+        taken.stream().filter(Objects::nonNull).forEach(code -> known.add(code.toLowerCase(Locale.ROOT)));
         for (int n = 1;; n++) {
-            String code = prefix + String.format("%0" + digits + "d", n);
-            if (taken.stream().noneMatch(code::equalsIgnoreCase)) {
+            String number = String.valueOf(n);
+            String code = prefix + "0".repeat(Math.max(0, digits - number.length())) + number;
+            if (!known.contains(code.toLowerCase(Locale.ROOT))) {
                 return code;
             }
         }

@@ -14,6 +14,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
@@ -66,6 +67,8 @@ final class FindPane {
     private final Prose understood;
     private final Prose left;
     private final Table table;
+    private final Composite detail;
+    private final Prose because;
     private final ProjectListener watcher = new Watcher();
     private List<Row> rows = List.of();
     private boolean waiting;
@@ -99,11 +102,18 @@ final class FindPane {
         column(columns, 7, 30);
         column(columns, 2, 18);
         kit.rows(table);
+        detail = kit.pane(root, 1, Spacing.PANEL, Ink.PANEL);
+        detail.setLayoutData(Grid.wide());
+        because = Prose.text(detail, kit, "");
+        because.setLayoutData(Grid.wide());
         field.addListener(SWT.Modify, event -> ask());
         field.addListener(SWT.KeyDown, this::keyInField);
         table.addListener(SWT.DefaultSelection, event -> choose(table.getSelectionIndex()));
         table.addListener(SWT.KeyDown, this::keyInTable);
-        table.addListener(SWT.Selection, event -> skipHead(1));
+        table.addListener(SWT.Selection, event -> {
+            skipHead(1);
+            explain();
+        });
         kit.whenDressed(table, this::paint);
         projects.addListener(watcher);
         root.addListener(SWT.Dispose, event -> projects.removeListener(watcher));
@@ -130,6 +140,7 @@ final class FindPane {
             table.setFocus();
             table.setSelection(Math.max(0, table.getSelectionIndex()));
             skipHead(1);
+            explain();
             event.doit = false;
         } else if (event.keyCode == SWT.ESC) {
             field.setText("");
@@ -231,7 +242,7 @@ final class FindPane {
             }
         } catch (RefusedException | StoreException e) {
             left.setWords(what + ": " + e.getMessage());
-            root.layout(true, true);
+            explain();
         }
     }
 
@@ -303,6 +314,9 @@ final class FindPane {
         String count = found.total() > 0 || found.understood().isEmpty() ? "" : found.unread() > 0 ? "   Nothing yet." : "   Nothing in the project has all of that.";
         understood.setWords(said + count + reading, Ink.QUIET);
         left.setWords(String.join("   ", found.left().stream().map(s -> Character.toUpperCase(s.charAt(0)) + s.substring(1) + (s.endsWith("?") ? "" : ".")).toList()));
+        if (found.total() == 0 && found.unread() == 0 && !found.understood().isEmpty()) {
+            all.add(new Row.Head("Take a word away, or give the beginning of a longer word. Words in quotes are looked for exactly so."));
+        }
         fill(all);
         if (found.unread() > 0) {
             again();
@@ -322,7 +336,27 @@ final class FindPane {
             table.setSelection(at);
         }
         table.setRedraw(true);
+        explain();
+    }
+
+    /** The chosen thing, else the first, with every reason for which it was found. */
+    private void explain() {
+        int at = table.getSelectionIndex() < 0 ? first() : table.getSelectionIndex();
+        boolean found = at >= 0 && at < rows.size() && rows.get(at) instanceof Row.Found;
+        if (found) {
+            Hit hit = ((Row.Found) rows.get(at)).hit();
+            List<String> lines = new ArrayList<>(List.of(hit.name() + (hit.line().isEmpty() || hit.name().contains(hit.line()) ? "" : ".  " + hit.line())));
+            hit.why().forEach(why -> lines.add(why.line()));
+            because.setWords(String.join("\n", lines));
+        }
+        shown(detail, found);
+        shown(left, !left.words().isEmpty());
         root.layout(true, true);
+    }
+
+    private static void shown(Control control, boolean visible) {
+        control.setVisible(visible);
+        ((GridData) control.getLayoutData()).exclude = !visible;
     }
 
     private void paint() {

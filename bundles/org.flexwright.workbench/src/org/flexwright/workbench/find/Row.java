@@ -8,6 +8,9 @@ import org.flexwright.workbench.settings.RecentThing;
 
 /** A line of the results. */
 sealed interface Row {
+    /** Things stand to the right of the words above them. */
+    String INDENT = "         ";
+
     /** Cells, from the left. */
     List<String> cells();
 
@@ -15,7 +18,7 @@ sealed interface Row {
     record Head(String words) implements Row {
         @Override
         public List<String> cells() {
-            return List.of(words, "", "");
+            return List.of("   " + words, "", "");
         }
     }
 
@@ -23,8 +26,8 @@ sealed interface Row {
     record Found(Hit hit) implements Row {
         @Override
         public List<String> cells() {
-            String why = String.join("   ·   ", hit.why().stream().filter(w -> !w.label().equals("Date")).map(w -> w.line()).toList());
-            return List.of("   " + hit.name(), why.isEmpty() ? hit.line() : why, hit.day() == null ? "" : hit.dayWord() + " " + hit.day());
+            String why = String.join("   ·   ", hit.why().stream().filter(w -> !w.label().equals("Date") && !hit.name().contains(w.text())).map(w -> w.line()).toList());
+            return List.of(INDENT + hit.name(), why.isEmpty() ? hit.line() : why, hit.day() == null ? "" : hit.dayWord() + " " + hit.day());
         }
     }
 
@@ -32,7 +35,7 @@ sealed interface Row {
     record Saved(SavedSearch search) implements Row {
         @Override
         public List<String> cells() {
-            return List.of("   " + search.getName(), search.getQuery().equals(search.getName()) ? "" : search.getQuery(), "");
+            return List.of(INDENT + search.getName(), search.getQuery().equals(search.getName()) ? "" : search.getQuery(), "");
         }
     }
 
@@ -40,7 +43,7 @@ sealed interface Row {
     record Asked(String query) implements Row {
         @Override
         public List<String> cells() {
-            return List.of("   " + query, "", "");
+            return List.of(INDENT + query, "", "");
         }
     }
 
@@ -48,7 +51,7 @@ sealed interface Row {
     record Opened(RecentThing thing, String name) implements Row {
         @Override
         public List<String> cells() {
-            return List.of("   " + name, "", "");
+            return List.of(INDENT + name, "", "");
         }
     }
 }
