@@ -142,6 +142,17 @@ class PourTest {
     }
 
     @Test
+    void theLeftoverCanBeLookedAtWhileThePartCures() {
+        try (ProjectSession session = pour.create(temp.resolve("a.flexwright"))) {
+            upTo(session, 0, first("field/celsius", "23"));
+            assertEquals("Cure", screen(session).title().replaceFirst(".*: ", ""));
+            pour.tap(session, trial(session), new Pour.Tap("ask/leftoverFirm", "yes"));
+            upTo(session, first("field/celsius", "23"), first("ask/leftoverFirm", "yes"));
+            assertTrue(screen(session).gate().met(), "nothing is asked twice");
+        }
+    }
+
+    @Test
     void demouldingWaitsForTheLeftover() {
         try (ProjectSession session = pour.create(temp.resolve("a.flexwright"))) {
             upTo(session, 0, first("ask/leftoverFirm", "yes"));

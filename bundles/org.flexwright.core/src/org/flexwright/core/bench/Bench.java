@@ -36,7 +36,7 @@ public final class Bench {
         this.gates = new Gates(registries, working);
         this.marks = new Marks(registries, working);
         this.places = new Places(registries, gates);
-        this.offers = new Offers(registries);
+        this.offers = new Offers(registries, gates);
     }
 
     /** The screen to do now. */
@@ -85,6 +85,12 @@ public final class Bench {
         }
         cups.sort(Comparator.comparing((BenchCup c) -> c.nextDue() == null ? Instant.MAX : c.nextDue().likely()));
         return List.copyOf(cups);
+    }
+
+    /** What can be answered on a screen: the points of its gate, or those of the next step's while this one runs. */
+    List<BenchGate.Asked> answerable(BenchScreen screen, Trial trial, Instant now) {
+        Step step = screen.place().part() == Part.WORK ? trial.getSteps().get(screen.place().step()) : null;
+        return step != null ? gates.ahead(step, trial, now) : screen.gate() == null ? List.of() : screen.gate().asked();
     }
 
     Registries registries() {

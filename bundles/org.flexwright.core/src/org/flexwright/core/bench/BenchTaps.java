@@ -103,7 +103,7 @@ public final class BenchTaps {
             case "field" -> field(edit, step, key[1], value, null);
             case "asPlanned", "asTimed" -> field(edit, step, key[1], screen.tap("field/" + key[1]).orElseThrow().offered(),
                     key[0].equals("asTimed") ? Origin.MEASURED : Origin.TYPED);
-            case "ask" -> field(edit, asked(screen.gate(), key[1]), key[1], value, null);
+            case "ask" -> field(edit, asked(bench.answerable(screen, trial, edit.now()), key[1]), key[1], value, null);
             case "ack" -> acknowledge(edit, bench, trial, step, value);
             case "go" -> decide(edit, bench, trial, step, GateWord.GO, value);
             case "hold" -> decide(edit, bench, trial, step, GateWord.HOLD, value);
@@ -125,8 +125,8 @@ public final class BenchTaps {
         return place.step() < trial.getSteps().size() ? trial.getSteps().get(place.step()) : null;
     }
 
-    private static Step asked(BenchGate gate, String feature) {
-        return gate.asked().stream().filter(a -> a.point().answer().equals(feature)).map(Asked::step).filter(Objects::nonNull).findFirst().orElseThrow();
+    private static Step asked(List<Asked> asked, String feature) {
+        return asked.stream().filter(a -> a.point().answer().equals(feature)).map(Asked::step).filter(Objects::nonNull).findFirst().orElseThrow();
     }
 
     private static Object read(FieldDescriptor field, String value) {

@@ -25,6 +25,7 @@ import org.flexwright.core.view.TimeLine;
 import org.flexwright.model.Decision;
 import org.flexwright.model.Project;
 import org.flexwright.model.Step;
+import org.flexwright.model.StepState;
 import org.flexwright.model.Trial;
 
 /** What must be so before a step: asked of its kind, of the steps before it, and of the trial as a whole. */
@@ -71,6 +72,16 @@ final class Gates {
         asked.add(new Asked(step, cautions(step, trial, now)));
         asked.add(new Asked(null, stops(trial, now)));
         return new BenchGate(asked, trial.getDecisions().stream().filter(d -> d.getStep() == step).reduce((a, b) -> b).orElse((Decision) null));
+    }
+
+    /** What can already be answered for the gate of the step after this one while this one runs: the leftover in the cup while the part cures. */
+    List<Asked> ahead(Step step, Trial trial, Instant now) {
+        int next = trial.getSteps().indexOf(step) + 1;
+        List<Asked> asked = new ArrayList<>();
+        if (step.getState() == StepState.RUNNING && next < trial.getSteps().size()) {
+            asked(trial.getSteps().get(next), trial, now, When.BEFORE, asked);
+        }
+        return asked.stream().filter(a -> !a.point().answer().isEmpty()).toList();
     }
 
     private void asked(Step step, Trial trial, Instant now, When when, List<Asked> asked) {

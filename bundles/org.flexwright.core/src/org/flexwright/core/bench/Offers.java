@@ -8,6 +8,7 @@ import java.util.Map;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
+import org.flexwright.core.bench.BenchGate.Asked;
 import org.flexwright.core.bench.BenchPlace.Part;
 import org.flexwright.core.bench.BenchTap.Choice;
 import org.flexwright.core.bench.BenchTap.Kind;
@@ -39,9 +40,11 @@ final class Offers {
     private static final double NOTHING = 0.005;
 
     private final Registries registries;
+    private final Gates gates;
 
-    Offers(Registries registries) {
+    Offers(Registries registries, Gates gates) {
         this.registries = registries;
+        this.gates = gates;
     }
 
     List<BenchTap> of(Trial trial, BenchPlace place, BenchGate gate, Targets targets, Instant now) {
@@ -78,7 +81,11 @@ final class Offers {
         taps.add(BenchTap.of("go", met ? Say.TAP_GO.text() : Say.TAP_GO_AGAINST.text(), met ? Kind.TOUCH : Kind.REASON, met ? Rank.MAIN : Rank.SIDE,
                 met ? List.of() : reasons(Say.AGAINST_EYE, Say.AGAINST_EXPERIENCE, Say.AGAINST_PURPOSE)));
         taps.add(BenchTap.of("hold", Say.TAP_HOLD.text(), Kind.REASON, met ? Rank.SIDE : Rank.MAIN, reasons(Say.HOLD_MOULD, Say.HOLD_CHECK, Say.HOLD_WAIT)));
-        gate.asked().stream().filter(a -> a.step() != null && !a.point().answer().isEmpty()).forEach(a -> {
+        answers(gate.asked(), taps);
+    }
+
+    private static void answers(List<Asked> asked, List<BenchTap> taps) {
+        asked.stream().filter(a -> a.step() != null && !a.point().answer().isEmpty()).forEach(a -> {
             FieldDescriptor field = field(a.step().getDetails(), a.point().answer());
             if (field != null) {
                 taps.add(entry("ask/" + a.point().answer(), field, a.step().getDetails()));
@@ -119,6 +126,7 @@ final class Offers {
             taps.add(BenchTap.of("skip", Say.TAP_SKIP.text(), Kind.REASON, Rank.QUIET, reasons(Say.SKIP_NEED, Say.SKIP_ELSEWHERE, Say.SKIP_TIME)));
         }
         registries.findStepKind(step.getKind()).filter(k -> details(step, k)).ifPresent(k -> fields(step, k.timed(step, trial, now), taps));
+        answers(gates.ahead(step, trial, now), taps);
     }
 
     static boolean details(Step step, StepKind kind) {
