@@ -43,6 +43,7 @@ final class LotChooser {
     /** What is found out about one material. */
     private static final class Gathered {
         private MaterialGrade grade;
+        private Premix premix;
         private String name;
         private double grams;
         private double missing;
@@ -76,7 +77,7 @@ final class LotChooser {
 
     private void take(BatchRun run, int step, int use, MaterialUse planned, double grams) {
         if (planned.getPremix() != null) {
-            blend(planned, grams);
+            blend(run, planned, grams);
             return;
         }
         MaterialGrade grade = today(planned.getGrade());
@@ -126,14 +127,18 @@ final class LotChooser {
         of.picks.add(new LotPick(run.number(), step, use, lot, grams));
     }
 
-    /** A premix is there or must be made; its ingredients are not counted again. */
-    private void blend(MaterialUse planned, double grams) {
+    /** A premix is there or must be made; its ingredients are not counted again. One with an ingredient past its date is left aside like an expired lot. */
+    private void blend(BatchRun run, MaterialUse planned, double grams) {
         Premix premix = project.getPremixes().stream().filter(p -> Objects.equals(p.getCode(), planned.getPremix().getCode())).findFirst().orElse(null);
         Gathered of = gathered.computeIfAbsent("premix " + planned.getPremix().getCode(), k -> new Gathered());
+        of.premix = premix;
         of.name = planned.getPremix().getCode();
         of.grams += grams;
         double there = premix == null ? 0 : blends.computeIfAbsent(premix, p -> Math.max(0, Stock.onHand(p, project).orElse(0)));
-        double some = Math.min(there, grams);
+        LocalDate day = day(run.contact() == null ? run.begin() : run.contact());
+        List<Lot> old = premix == null ? List.of() : premix.getIngredients().stream().map(MaterialUse::getLot).filter(lot -> lot != null && Stock.expired(lot, day)).toList();
+        of.expired.addAll(old);
+        double some = old.isEmpty() ? Math.min(there, grams) : 0;
         if (premix != null) {
             blends.merge(premix, -some, Double::sum);
         }
@@ -157,7 +162,7 @@ final class LotChooser {
                 .reduce((a, b) -> b).map(lot -> packs * pack * lot.getPrice() / lot.getAmount()).orElse(null);
         double expiredLeft = of.expired.stream().map(lot -> Stock.onHand(lot, project)).filter(java.util.OptionalDouble::isPresent).mapToDouble(java.util.OptionalDouble::getAsDouble)
                 .sum();
-        return new MaterialNeed(of.grade, of.name, of.grams, of.picks, missing, packs, price, List.copyOf(of.expired), expiredLeft, List.copyOf(of.unknown),
+        return new MaterialNeed(of.grade, of.premix, of.name, of.grams, of.picks, missing, packs, price, List.copyOf(of.expired), expiredLeft, List.copyOf(of.unknown),
                 List.copyOf(of.recipeLots));
     }
 }

@@ -7,11 +7,13 @@ import org.flexwright.core.Figures;
 import org.flexwright.core.Message;
 import org.flexwright.model.Lot;
 import org.flexwright.model.MaterialGrade;
+import org.flexwright.model.Premix;
 
 /**
  * What a batch needs of one material, and where it comes from.
  *
  * @param grade       the material of today; null when it is no longer in the project, or a premix is weighed
+ * @param premix      the blend of today that is weighed instead; null for a material
  * @param name        what it is called
  * @param grams       g in all
  * @param picks       lots chosen
@@ -23,7 +25,7 @@ import org.flexwright.model.MaterialGrade;
  * @param unknown     lots taken though nobody said how much is left of them
  * @param recipeLots  codes of the lots that the recipe was made with
  */
-public record MaterialNeed(MaterialGrade grade, String name, double grams, List<LotPick> picks, double missing, Integer packs, Double price, List<Lot> expired,
+public record MaterialNeed(MaterialGrade grade, Premix premix, String name, double grams, List<LotPick> picks, double missing, Integer packs, Double price, List<Lot> expired,
         double expiredLeft, List<Lot> unknown, List<String> recipeLots) {
     public MaterialNeed {
         picks = List.copyOf(picks);
@@ -46,7 +48,7 @@ public record MaterialNeed(MaterialGrade grade, String name, double grams, List<
     public List<String> sentences() {
         List<String> said = new ArrayList<>();
         if (missing > 0) {
-            said.add(packs == null ? say("need.short", name, Figures.of(missing, "g"))
+            said.add(grade == null ? say("need.mix", name, Figures.of(missing, "g")) : packs == null ? say("need.short", name, Figures.of(missing, "g"))
                     : say("need.buy", name, Figures.of(missing, "g"), packs, Figures.of(grade.getPackSize(), "g")));
         }
         for (Lot lot : expired) {

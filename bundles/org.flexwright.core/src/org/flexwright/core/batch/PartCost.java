@@ -51,7 +51,15 @@ public final class PartCost {
                     grams += pick.grams();
                 }
             }
-            if (need.missing() > 0) {
+            if (need.premix() != null) {
+                Double each = perGram(need.premix());
+                if (each == null) {
+                    cost.lacks(say("lack.blend", need.name()));
+                } else {
+                    money += need.grams() * each;
+                    grams += need.grams();
+                }
+            } else if (need.missing() > 0) {
                 if (need.price() != null) {
                     double each = need.price() / (need.packs() * need.grade().getPackSize());
                     money += need.missing() * each;
@@ -131,7 +139,7 @@ public final class PartCost {
 
     /** A cup is used where two components meet. */
     private static boolean hasCup(Trial trial) {
-        return trial.getSteps().stream().flatMap(step -> step.getUses().stream()).anyMatch(use -> use.getRole() == PartRole.COMPONENT_B);
+        return trial.getSteps().stream().flatMap(step -> step.getUses().stream()).anyMatch(use -> use.getRole() == PartRole.COMPONENT_A || use.getRole() == PartRole.COMPONENT_B);
     }
 
     private static String name(MaterialUse use) {

@@ -138,6 +138,12 @@ final class BatchPage extends BlockPage {
                 new Prose(body, kit(), FieldText.number(lotless, QuantityKind.MASS, "g") + " of it have no lot: buy some.", Ink.CAUTION, Role.BODY).setLayoutData(Grid.wide());
             }
         });
+        open.stream().map(MaterialUse::getPremix).filter(Objects::nonNull).distinct().forEach(premix -> {
+            double grams = open.stream().filter(use -> use.getPremix() == premix).mapToDouble(MaterialUse::getPlanned).sum();
+            double there = Stock.onHand(premix, context().session().project()).orElse(0);
+            new Prose(body, kit(), "Premix " + premix.getCode() + ": " + FieldText.number(grams, QuantityKind.MASS, "g") + (there < grams ? "; there are " + FieldText.number(Math.max(0,
+                    there), QuantityKind.MASS, "g") + ": make more of it first" : ""), there < grams ? Ink.CAUTION : Ink.INK, Role.BODY).setLayoutData(Grid.wide());
+        });
         if (open.isEmpty()) {
             Prose.quiet(body, kit(), "No pot is left to be made.").setLayoutData(Grid.wide());
         }
