@@ -302,15 +302,12 @@ class BenchPourTest {
     void aBalanceThatTypesLikeAKeyboardLandsInTheFieldAndNowhereElse() {
         Trial trial = planned();
         open(trial, SMALL);
-        shell().forceActive();
-        desk().mainTap().setFocus();
         type("24.88\r");
         Ui.await("it is said that nothing was taken", () -> named("nothing was taken"));
         assertEquals(StepState.PLANNED, trial.getSteps().getFirst().getState(), "Enter after a stray number starts nothing");
         while (screen().place().part() != Part.USE) {
             touch("Screen after");
         }
-        desk().mainTap().getParent().forceFocus();
         type("24.88\r");
         Step weigh = Pages.step(trial, "mixing.weigh");
         Ui.await("it is weighed", () -> Weighings.actual(Pages.use(weigh, PartRole.COMPONENT_A)) != null);
@@ -327,7 +324,7 @@ class BenchPourTest {
 
     private void type(String keys) {
         for (char c : keys.toCharArray()) {
-            touch.key(c);
+            Touch.key(desk().mainTap(), c);
         }
     }
 

@@ -36,20 +36,13 @@ public final class Touch {
         count++;
     }
 
-    /** Types a character with a keyboard, or with a balance that types like one. */
-    public void key(char character) {
+    /** Types a character with a keyboard, or with a balance that types like one, while that control has the focus; filters of the display hear it first. */
+    public static void key(Control focus, char character) {
         Event down = new Event();
-        down.type = SWT.KeyDown;
-        if (character == '\r') {
-            down.keyCode = SWT.CR;
-        }
+        down.keyCode = character == '\r' ? SWT.CR : character;
         down.character = character;
-        post(down);
-        Event up = new Event();
-        up.type = SWT.KeyUp;
-        up.keyCode = down.keyCode;
-        up.character = character;
-        post(up);
+        down.doit = true;
+        focus.notifyListeners(SWT.KeyDown, down);
     }
 
     private void post(Event event) {
