@@ -16,7 +16,7 @@ public final class CupClock {
     private static final double DENSITY = 1.08;
     private static final double SPECIFIC_HEAT = 1800;
     private static final double TRANSFER = 8;
-    private static final int SLICES = 100;
+    private static final int SLICES = 40;
     private static final double NEAR = 1e-13;
 
     private CupClock() {

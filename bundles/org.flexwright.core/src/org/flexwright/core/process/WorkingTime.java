@@ -63,15 +63,16 @@ public record WorkingTime(Estimate minutes, String ends, Double factor, Double m
 
     private WorkingTime carried(Double toMass, Double toCelsius, boolean grown, boolean cooled) {
         double[] energies = activationEnergy == null ? ENERGIES : new double[] { activationEnergy, activationEnergy, activationEnergy };
-        double low = Double.POSITIVE_INFINITY;
-        double high = 0;
+        double likely = carried(minutes.likely(), toMass, toCelsius, energies[1], WARMINGS[1]);
+        double low = likely;
+        double high = likely;
         for (double energy : energies) {
-            for (double warming : WARMINGS) {
-                low = Math.min(low, carried(minutes.low(), toMass, toCelsius, energy, warming));
-                high = Math.max(high, carried(minutes.high(), toMass, toCelsius, energy, warming));
+            for (double warming : new double[] { WARMINGS[0], WARMINGS[2] }) { // a warmer cup is shorter, so the likely one lies between
+                double least = carried(minutes.low(), toMass, toCelsius, energy, warming);
+                low = Math.min(low, least);
+                high = Math.max(high, minutes.high() == minutes.low() ? least : carried(minutes.high(), toMass, toCelsius, energy, warming));
             }
         }
-        double likely = carried(minutes.likely(), toMass, toCelsius, energies[1], WARMINGS[1]);
         return new WorkingTime(new Estimate(low, likely, high, carriedSource(grown, cooled)), ends, factor, toMass, toCelsius, activationEnergy, this);
     }
 
