@@ -15,8 +15,11 @@ import org.flexwright.core.balance.BalanceLine;
 import org.flexwright.core.balance.BalanceListener;
 import org.flexwright.core.balance.BalanceSettings;
 import org.flexwright.core.balance.BalanceSource;
+import org.flexwright.workbench.bench.BenchLook.Size;
 import org.flexwright.workbench.bench.Choices.Choice;
+import org.flexwright.workbench.bench.Story.Block;
 import org.flexwright.workbench.bench.Tap.Weight;
+import org.flexwright.workbench.kit.Palette.Ink;
 
 /**
  * The balance at the bench: which one, what it shows now, and what of it may be taken. It speaks on its own thread; the screen looks at its latest word
@@ -74,6 +77,19 @@ final class BalanceDesk implements AutoCloseable {
             return (Boolean.TRUE.equals(reading.stable()) ? "\u25cf " : "\u25cb ") + words(reading);
         }
         return last instanceof BalanceLine.Refused refused && refused.grams() != null ? "~ " + number(refused.grams()) + " g" : "";
+    }
+
+    /** What it shows now, to be read from two metres; null when nothing fresh was heard. */
+    Block shown() {
+        if (!fresh()) {
+            return null;
+        }
+        if (last instanceof BalanceLine.Reading reading) {
+            boolean steady = Boolean.TRUE.equals(reading.stable());
+            return new Block(words(reading), Size.FIGURE, Ink.INK, steady ? "On the balance \u25cf steady" : "On the balance \u25cb steady or not, it does not say", "");
+        }
+        return last instanceof BalanceLine.Refused refused && refused.grams() != null
+                ? new Block(number(refused.grams()) + " g", Size.FIGURE, Ink.QUIET, "On the balance ~ still moving", "") : null;
     }
 
     /** A reading that may be taken, with its unit; empty when there is none, or it moves, or nothing lies on the pan. */

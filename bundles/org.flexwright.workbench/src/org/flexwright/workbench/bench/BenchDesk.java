@@ -169,6 +169,10 @@ final class BenchDesk {
         if (asked != null && isMass(asked) && !balance.trouble().isEmpty()) {
             blocks.add(Block.strong("\u2715 " + balance.trouble(), Ink.STOP));
         }
+        Block live = asked != null && isMass(asked) ? balance.shown() : null;
+        if (live != null) {
+            blocks.add(live);
+        }
         if (asked != null && asked.kind() == BenchTap.Kind.SHEET) {
             blocks.add(Block.strong("Which data sheet was read?", Ink.INK));
             blocks.add(Block.text("Type year, month and day of the sheet, then its revision: 2026 01 15 4."));
@@ -178,7 +182,7 @@ final class BenchDesk {
                 blocks.add(Block.text(asked.field().help()));
             }
         }
-        blocks.addAll(Telling.story(screen, saying && !first ? said : null));
+        blocks.addAll(Telling.story(screen, saying && !first ? said : null, live == null));
         story.show(Telling.title(screen), blocks);
     }
 

@@ -37,11 +37,16 @@ final class Telling {
         return screen.place().part() == BenchPlace.Part.END ? screen.title() : screen.place().step() + 1 + "/" + screen.steps() + "  " + screen.title();
     }
 
-    /** The story of a screen with what was just done: figures first, then what to do, what stands at the gate, cautions, and what else there is. */
-    static List<Block> story(BenchScreen screen, Block done) {
+    /**
+     * The story of a screen: figures first, then what to do, what stands at the gate, cautions, and what else there is.
+     *
+     * @param done  what was just done; null for nothing
+     * @param large false when something else is the largest figure, such as the live reading of a balance
+     */
+    static List<Block> story(BenchScreen screen, Block done, boolean large) {
         List<Block> blocks = new ArrayList<>();
         List<BenchFigure> main = screen.figures().stream().filter(BenchFigure::main).sorted(Comparator.comparing(Telling::rank)).toList();
-        main.stream().limit(1).forEach(f -> blocks.add(large(f)));
+        main.stream().limit(1).forEach(f -> blocks.add(large ? large(f) : new Block(f.label() + "  " + number(f), Size.TITLE, ink(f), "", "")));
         main.stream().skip(1).filter(f -> f.severity() != null).forEach(f -> blocks.add(small(f)));
         if (done != null) {
             blocks.add(done);
