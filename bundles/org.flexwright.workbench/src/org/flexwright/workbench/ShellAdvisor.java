@@ -8,6 +8,7 @@ import org.eclipse.ui.application.WorkbenchWindowAdvisor;
 import org.eclipse.ui.statushandlers.AbstractStatusHandler;
 import org.eclipse.ui.statushandlers.StatusAdapter;
 import org.eclipse.ui.statushandlers.StatusManager;
+import org.flexwright.workbench.bench.BenchWindow;
 import org.flexwright.workbench.project.Trouble;
 
 /** Sets up the workbench: first stage, look, and how troubles are told. */
@@ -41,8 +42,11 @@ final class ShellAdvisor extends WorkbenchAdvisor {
         if (!telling) { // a broken paint would tell it again and again
             telling = true;
             try {
-                var window = getWorkbenchConfigurer().getWorkbench().getActiveWorkbenchWindow();
-                Trouble.tell(window == null ? null : window.getShell(), "Something went wrong", Trouble.unexpected());
+                var workbench = getWorkbenchConfigurer().getWorkbench();
+                var window = workbench.getActiveWorkbenchWindow();
+                if (!BenchWindow.told(workbench, Trouble.unexpected())) {
+                    Trouble.tell(window == null ? null : window.getShell(), "Something went wrong", Trouble.unexpected());
+                }
             } finally {
                 telling = false;
             }
@@ -60,7 +64,11 @@ final class ShellAdvisor extends WorkbenchAdvisor {
                 }
                 if ((style & (StatusManager.SHOW | StatusManager.BLOCK)) != 0) {
                     var workbench = getWorkbenchConfigurer().getWorkbench();
-                    workbench.getDisplay().asyncExec(() -> Trouble.tell(null, "Something went wrong", Trouble.unexpected()));
+                    workbench.getDisplay().asyncExec(() -> {
+                        if (!BenchWindow.told(workbench, Trouble.unexpected())) {
+                            Trouble.tell(null, "Something went wrong", Trouble.unexpected());
+                        }
+                    });
                 }
             }
         };

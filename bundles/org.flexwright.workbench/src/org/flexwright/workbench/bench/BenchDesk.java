@@ -599,6 +599,12 @@ final class BenchDesk {
         return true;
     }
 
+    /** Says something that is no answer to a touch. */
+    void tell(String sentence) {
+        say("\u2715 " + sentence, Ink.STOP, Signal.REFUSED);
+        tell();
+    }
+
     /** Another trial, or the same again. */
     void show(Trial trial) {
         if (trial != work.trial()) {

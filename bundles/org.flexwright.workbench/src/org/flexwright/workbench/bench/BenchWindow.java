@@ -14,6 +14,7 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Listener;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.flexwright.core.balance.BalanceSource;
 import org.flexwright.core.bench.ClockWatch;
@@ -102,6 +103,18 @@ public final class BenchWindow {
     /** The bench view of that window; null when it is not open. */
     public static BenchWindow of(IWorkbenchWindow window) {
         return window.getShell().getData(KEY) instanceof BenchWindow bench && !bench.shell.isDisposed() ? bench : null;
+    }
+
+    /** Says a sentence on the bench view of any window that is open; false when none is. No dialog stands over a running clock. */
+    public static boolean told(IWorkbench workbench, String sentence) {
+        for (IWorkbenchWindow window : workbench.getWorkbenchWindows()) {
+            BenchWindow bench = of(window);
+            if (bench != null) {
+                bench.desk.tell(sentence);
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Its shell. */
