@@ -264,15 +264,15 @@ class BackupTest {
     void aListThatSaysSomethingElseIsRefused() throws IOException {
         back(project(5));
         Map<String, byte[]> good = members();
-        String list = new String(good.get("backup.json"));
+        String list = new String(good.get("list.json"));
         for (String bad : List.of("", "{}", "null", "[1]", "{", list.replace("flexwright-backup", "other"), list.replace("\"version\": 1", "\"version\": 99"),
                 list.replace("photos/a photo.jpg", "photos/../../evil"), list.replace("photos/a photo.jpg", "kept/a"), list.replaceFirst("\"bytes\": \\d+",
                         "\"bytes\": -1"), list.replaceFirst("\"bytes\": \\d+", "\"bytes\": 3"), list.replaceFirst("\"sha256\": \"..", "\"sha256\": \"zz"))) {
-            good.put("backup.json", bad.getBytes());
+            good.put("list.json", bad.getBytes());
             write(good);
             refused();
         }
-        good.remove("backup.json");
+        good.remove("list.json");
         write(good);
         assertTrue(refused().contains("it lacks its list"));
         Files.writeString(archive, "no zip at all");

@@ -48,7 +48,7 @@ import com.google.gson.JsonParseException;
 public final class Backup implements Closeable {
     /** File name ending. */
     public static final String SUFFIX = ".zip";
-    private static final String LIST = "backup.json";
+    private static final String LIST = "list.json";
     private static final String INSIDE = "project/";
     private static final String KIND = "flexwright-backup";
     private static final int VERSION = 1;

@@ -21,6 +21,7 @@ import org.flexwright.core.exchange.Walk.Row;
 import org.flexwright.core.field.FieldText;
 import org.flexwright.core.naming.Names;
 import org.flexwright.core.session.UnknownText;
+import org.flexwright.model.PluginUse;
 import org.flexwright.model.Project;
 import org.flexwright.model.Provenance;
 
@@ -40,10 +41,17 @@ public final class Differences {
     /** From one state to another, in the order of the file; what was removed comes last. */
     public static List<Difference> between(Project before, UnknownText unknownBefore, Project after, UnknownText unknownAfter) {
         Differences d = new Differences(unknownBefore, unknownAfter);
-        Walk.each(before, row -> d.before.put(row.address(), row));
-        Walk.each(after, row -> d.after.put(row.address(), row));
+        Walk.each(before, row -> d.put(d.before, row));
+        Walk.each(after, row -> d.put(d.after, row));
         d.compare();
         return List.copyOf(d.all);
+    }
+
+    /** Which plugins wrote is the file's own bookkeeping: what they wrote is compared. */
+    private void put(Map<String, Row> rows, Row row) {
+        if (!(row.object() instanceof PluginUse)) {
+            rows.put(row.address(), row);
+        }
     }
 
     private void compare() {

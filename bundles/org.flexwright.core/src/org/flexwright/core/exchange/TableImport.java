@@ -347,6 +347,7 @@ public final class TableImport {
         private EObject object;
         private boolean isFresh;
         private boolean frozenSaid;
+        private EObject ownerOfAdded;
 
         Line(Table table, Heads heads, long row, CSVRecord cells, Commas commas) {
             this.table = table;
@@ -383,6 +384,9 @@ public final class TableImport {
             }
             if (table.type() != null) {
                 cells();
+            }
+            if (ownerOfAdded != null) {
+                added(table.name(), row, ownerOfAdded, object);
             }
         }
 
@@ -546,7 +550,7 @@ public final class TableImport {
                     return false;
                 }
             }
-            added(table.name(), row, owner, made);
+            ownerOfAdded = owner;
             return true;
         }
 
@@ -1032,12 +1036,21 @@ public final class TableImport {
     }
 
     private void added(String table, long row, EObject owner, EObject made) {
-        change(Kind.ADDED, () -> new ImportChange(Kind.ADDED, table, row, Names.path(owner) + ": " + Names.kind(made).toLowerCase(java.util.Locale.ROOT) + " "
-                + Objects.toString(Walk.id(made), ""), "", "", ""));
+        change(Kind.ADDED, () -> new ImportChange(Kind.ADDED, table, row, Names.path(owner) + ": " + called(made), "", "", ""));
     }
 
     private void changed(String table, long row, EObject on, String column, String from, String to) {
         change(Kind.CHANGED, () -> new ImportChange(Kind.CHANGED, table, row, about(on), column, from, to));
+    }
+
+    /** A new thing by its kind, and its name when it has one. */
+    private static String called(EObject made) {
+        if (UnknownText.isUnknown(made)) {
+            return say("details").text();
+        }
+        String kind = Names.kind(made).toLowerCase(java.util.Locale.ROOT);
+        String name = Names.of(made);
+        return name.toLowerCase(java.util.Locale.ROOT).contains(kind) ? kind : kind + " " + name;
     }
 
     private static String about(EObject o) {
