@@ -571,6 +571,10 @@ final class BenchDesk {
             back();
             return true;
         }
+        if (choosing == null && (code == SWT.PAGE_DOWN || code == SWT.ARROW_LEFT || code == SWT.ARROW_RIGHT)) {
+            walk(code);
+            return true;
+        }
         boolean enter = code == SWT.CR || code == SWT.KEYPAD_CR || code == SWT.LF;
         if (asked != null && choosing == null) {
             if (enter) {
@@ -589,6 +593,14 @@ final class BenchDesk {
             refresh();
         }
         return printed;
+    }
+
+    private void walk(int code) {
+        switch (code) {
+            case SWT.ARROW_LEFT -> screen.before().ifPresent(this::look);
+            case SWT.ARROW_RIGHT -> screen.after().ifPresent(this::look);
+            default -> story.turn();
+        }
     }
 
     /** Enter takes what was typed and nothing else: a balance that sends an empty line must not press the tap that happens to have the focus. */
