@@ -33,6 +33,9 @@ final class Card {
     final ThingKind kind;
     final String code;
     final String name;
+    /** Code and name as plain words, to see at once whether exactly they were typed. */
+    final String plainCode;
+    final String plainName;
     final LocalDate day;
     final String dayWord;
     final String line;
@@ -57,6 +60,8 @@ final class Card {
         kind = m.kind;
         code = m.code;
         name = m.name;
+        plainCode = Plain.word(code);
+        plainName = Plain.word(name);
         day = m.day;
         dayWord = m.dayWord;
         line = m.line;

@@ -159,7 +159,7 @@ final class CardIndex {
                 found.forEach(card -> counts.merge(card.kind, 1, Integer::sum));
             }
             String whole = Plain.word(query.typed());
-            found.sort(Comparator.comparing((Card c) -> c.kind).thenComparing(c -> !Plain.word(c.code).equals(whole) && !Plain.word(c.name).equals(whole)).thenComparing(c -> c.day,
+            found.sort(Comparator.comparing((Card c) -> c.kind).thenComparing(c -> !c.plainCode.equals(whole) && !c.plainName.equals(whole)).thenComparing(c -> c.day,
                     Comparator.nullsLast(Comparator.reverseOrder())).thenComparing(c -> c.code, Comparator.reverseOrder()).thenComparing(c -> c.id));
             // cautions read are many and alike: counted, and shown to whoever asks for them
             if (query.terms().stream().noneMatch(Term.Kinds.class::isInstance)) {

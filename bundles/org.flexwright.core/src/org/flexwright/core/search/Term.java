@@ -159,14 +159,15 @@ sealed interface Term {
         }
 
         boolean number(Card card, int i) {
-            if (card.sort(i) == Card.Sort.YES || card.sort(i) == Card.Sort.NO || !point && card.sort(i) == Card.Sort.READING) {
+            boolean held = false;
+            for (int r = 0; r < ranges.size() && !held; r++) {
+                Range range = ranges.get(r);
+                held = (range.kind() == null || range.kind().ordinal() == card.kinds[i]) && range.holds(card.lows[i], card.highs[i]);
+            }
+            if (!held || card.sort(i) == Card.Sort.YES || card.sort(i) == Card.Sort.NO || !point && card.sort(i) == Card.Sort.READING) {
                 return false;
             }
-            boolean held = false;
-            for (Range range : ranges) {
-                held |= (range.kind() == null || range.kind().ordinal() == card.kinds[i]) && range.holds(card.lows[i], card.highs[i]);
-            }
-            return held && called.stream().allMatch(word -> Plain.begins(card.numberLabels[i].words(), word));
+            return called.isEmpty() || called.stream().allMatch(word -> Plain.begins(card.numberLabels[i].words(), word));
         }
 
         /** The number to show: a median before a single reading, a reading before what was planned or written. */
