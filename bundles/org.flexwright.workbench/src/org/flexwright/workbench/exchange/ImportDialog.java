@@ -22,6 +22,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
 import org.flexwright.core.Message;
 import org.flexwright.core.exchange.ImportChange;
 import org.flexwright.core.exchange.ImportChange.Kind;
@@ -44,6 +45,7 @@ import org.flexwright.workbench.project.Trouble;
 /** Shows what taking tables in would change, and does it as one step when it is confirmed. */
 public final class ImportDialog extends Dialog {
     private static final int ROWS = 14;
+    private static final int WIDE = 130;
 
     private final Kit kit;
     private final ProjectService projects;
@@ -88,7 +90,7 @@ public final class ImportDialog extends Dialog {
         Kit.name(state, "What would change");
         Composite list = kit.pane(area, 1, Spacing.NONE, Ink.PAPER);
         GridData fill = Grid.fill();
-        fill.widthHint = kit.type().chars(Role.BODY, 100);
+        fill.widthHint = kit.type().chars(Role.BODY, WIDE);
         fill.heightHint = kit.type().chars(Role.BODY, ROWS * 3);
         list.setLayoutData(fill);
         TableColumnLayout columns = new TableColumnLayout();
@@ -99,11 +101,18 @@ public final class ImportDialog extends Dialog {
         Kit.name(table.getTable(), "List of what would change");
         table.getTable().setHeaderVisible(true);
         column(columns, "What", 2, 9, line -> line.what);
-        column(columns, "About", 5, 22, line -> line.about);
+        column(columns, "About", 10, 30, line -> line.about);
         column(columns, "From", 3, 12, line -> line.from);
         column(columns, "To", 3, 12, line -> line.to);
         column(columns, "Table, row", 3, 14, line -> line.where);
         kit.rows(table.getTable());
+        // a refusal or a note is a whole sentence, longer than a cell
+        Text whole = kit.field(area, "The chosen line in full", SWT.READ_ONLY | SWT.MULTI | SWT.WRAP);
+        GridData lines = Grid.wide();
+        lines.widthHint = kit.type().chars(Role.BODY, WIDE);
+        lines.heightHint = kit.type().chars(Role.BODY, 6);
+        whole.setLayoutData(lines);
+        table.addSelectionChangedListener(event -> whole.setText(table.getStructuredSelection().getFirstElement() instanceof Line line ? line.full() : ""));
         return area;
     }
 
@@ -118,6 +127,10 @@ public final class ImportDialog extends Dialog {
     }
 
     private record Line(String what, String about, String from, String to, String where, boolean refused) {
+        String full() {
+            String change = from.isEmpty() && to.isEmpty() ? "" : ": " + from + " → " + to;
+            return what + (where.isEmpty() ? "" : " (" + where + ")") + ": " + about + change;
+        }
     }
 
     private interface Words {
@@ -190,6 +203,10 @@ public final class ImportDialog extends Dialog {
             lines.add(new Line("note", note.text(), "", "", "", false));
         }
         table.setInput(lines);
+        if (!lines.isEmpty()) {
+            table.getTable().select(0);
+            table.setSelection(table.getSelection());
+        }
         String counts = plan.count(Kind.ADDED) + " added, " + plan.count(Kind.CHANGED) + " changed, " + plan.count(Kind.MOVED) + " in another order, " + plan.count(
                 Kind.REMOVED) + " removed";
         state.setText(plan.refused() > 0 ? plan.refused() + " refused: nothing can be taken in until they are put right" : plan.count() == 0
