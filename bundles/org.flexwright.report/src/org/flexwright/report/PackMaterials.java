@@ -42,7 +42,7 @@ final class PackMaterials {
 
     void write() {
         blocks.heading(2, Say.it("ready")).heading(3, Say.it("ready.materials"));
-        List<List<String>> rows = uses(source).map(this::row).toList();
+        List<List<String>> rows = uses(source).flatMap(this::rows).toList();
         if (!rows.isEmpty()) {
             blocks.table(List.of(Say.it("col.material"), Say.it("col.role"), "#" + Say.it("col.grams"), Say.it("col.lot"), Say.it("col.opened"), Say.it("col.expires"), Say.it(
                     "col.sheet")), rows);
@@ -92,12 +92,18 @@ final class PackMaterials {
         return gauges;
     }
 
-    private List<String> row(MaterialUse use) {
+    /** What is weighed; under a blend what is in it, without grams of its own. */
+    private Stream<List<String>> rows(MaterialUse use) {
+        return use.getPremix() == null ? Stream.of(row(use, true)) : Stream.concat(Stream.of(row(use, true)), use.getPremix().getIngredients().stream().map(i -> row(i,
+                false)));
+    }
+
+    private List<String> row(MaterialUse use, boolean weighed) {
         Lot lot = use.getLot();
         String name = use.getPremix() != null ? use.getPremix().getCode() + words(use.getPremix().getTitle()) : use.getGrade() == null ? "" : RecordSections.name(use.getGrade());
-        String grams = use.getPlanned() == null ? "" : FieldText.show(FieldDescriptors.of(ModelPackage.Literals.MATERIAL_USE__PLANNED), use.getPlanned()).replaceFirst(
+        String grams = use.getPlanned() == null || !weighed ? "" : FieldText.show(FieldDescriptors.of(ModelPackage.Literals.MATERIAL_USE__PLANNED), use.getPlanned()).replaceFirst(
                 " g$", "");
-        return List.of(name, role(use), grams, lot == null ? "" : words(lot.getCode(), ""), lot == null ? "" : Objects.toString(lot.getOpened(), ""),
+        return List.of(name, weighed ? role(use) : Say.it("use.inside", role(use)), grams, lot == null ? "" : words(lot.getCode(), ""), lot == null ? "" : Objects.toString(lot.getOpened(), ""),
                 lot == null ? "" : Objects.toString(lot.getExpires(), ""), lot == null ? "" : sheet(lot));
     }
 
