@@ -11,7 +11,6 @@ import java.util.Map;
 import org.flexwright.core.exchange.Backup;
 import org.flexwright.core.exchange.Difference;
 import org.flexwright.core.exchange.Watch;
-import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.session.ProjectStore;
 
 import picocli.CommandLine.Command;

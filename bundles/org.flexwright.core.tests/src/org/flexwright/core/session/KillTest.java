@@ -11,7 +11,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
 
-import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Weighing;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
-import java.util.zip.ZipFile;
 
 import org.flexwright.core.Message;
 import org.flexwright.core.session.RefusedException;
