@@ -94,11 +94,18 @@ class BenchPourTest {
         resize(size);
     }
 
+    /** Gives the view that room, as a whole screen of that size would. */
     private void resize(Point size) {
         Shell shell = shell();
-        shell.setBounds(0, 0, size.x, size.y);
-        Ui.await("the size " + size, () -> shell.getSize().equals(size));
+        Rectangle whole = shell.computeTrim(0, 0, size.x, size.y);
+        shell.setBounds(0, 0, whole.width, whole.height);
+        Ui.await("the size " + size, () -> room().equals(size));
         touch.pause(40);
+    }
+
+    private Point room() {
+        Rectangle area = shell().getClientArea();
+        return new Point(area.width, area.height);
     }
 
     private Shell shell() {
@@ -144,13 +151,13 @@ class BenchPourTest {
 
     /** A picture in both sizes, and everything that is not as it should be. */
     private void look(String name) {
-        Point now = shell().getSize();
+        Point now = room();
         Point other = now.equals(LARGE) ? SMALL : LARGE;
         String numbered = String.format("%02d-%s", picture++, name);
         for (Point size : List.of(now, other)) {
             resize(size);
             String at = size.x + "x" + size.y;
-            Ui.picture(shell(), "bench/" + at + "/" + numbered);
+            Ui.picture(shell().getChildren()[0], "bench/" + at + "/" + numbered);
             BenchLooker.look(shell(), look()).forEach(complaint -> complaints.add(at + " " + numbered + ": " + complaint));
             Tap main = desk().mainTap();
             Rectangle place = main.getDisplay().map(main.getParent(), shell(), main.getBounds());

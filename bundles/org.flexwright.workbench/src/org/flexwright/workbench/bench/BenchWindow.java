@@ -7,6 +7,7 @@ import java.util.Set;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
@@ -62,7 +63,8 @@ public final class BenchWindow {
         Settings settings = window.getService(Settings.class);
         shell = new Shell(display, SWT.SHELL_TRIM);
         shell.setText("At the bench");
-        shell.setMinimumSize(BenchLook.LEAST_WIDTH, BenchLook.LEAST_HEIGHT);
+        Rectangle least = shell.computeTrim(0, 0, BenchLook.LEAST_WIDTH, BenchLook.LEAST_HEIGHT);
+        shell.setMinimumSize(least.width, least.height);
         shell.setLayout(new FillLayout());
         shell.setImages(window.getShell().getImages());
         look = new BenchLook(display, kit);
