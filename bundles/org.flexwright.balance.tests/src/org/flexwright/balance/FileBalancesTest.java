@@ -1,7 +1,6 @@
 package org.flexwright.balance;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
@@ -99,7 +98,7 @@ class FileBalancesTest {
                 Heard.until("a reading", () -> heard.grams().equals(List.of(24.88)));
                 pair.destroyForcibly().waitFor();
                 Heard.until("the port is gone", () -> connection.state() == State.LOST);
-                assertTrue(heard.states.contains(State.LOST));
+                Heard.until("its end is told", () -> heard.states.contains(State.LOST));
             }
         } finally {
             pair.destroyForcibly();
