@@ -73,7 +73,7 @@ public final class PartCost {
                 ? Double.valueOf(runs.stream().mapToDouble(run -> run.pot().net()).sum() / runs.stream().mapToDouble(run -> run.pot().mass()).sum()) : null;
         cost.materials(grams, money, net);
         cost.cups((int) runs.stream().filter(run -> run.pot() != null).count());
-        cost.moulds(runs.stream().map(BatchRun::mould).filter(Objects::nonNull).toList(), runs.stream().anyMatch(run -> run.filled() != null && run.mould() == null), 0);
+        cost.moulds(runs.stream().map(BatchRun::mould).filter(Objects::nonNull).toList(), runs.stream().anyMatch(run -> run.filled() != null && run.mould() == null), List.of());
         cost.work(hands.times(1 / MINUTES_AN_HOUR));
         return cost.rejects(made, spares.share() == null ? null : good(made, spares.share()));
     }
@@ -132,8 +132,7 @@ public final class PartCost {
         }
         cost.materials(grams, money, null);
         cost.cups((int) trials.stream().filter(PartCost::hasCup).count());
-        cost.moulds(trials.stream().map(Trial::getMould).filter(Objects::nonNull).toList(), trials.stream().anyMatch(trial -> trial.getMould() == null && hasCup(trial)),
-                (int) trials.stream().filter(trial -> trial.getMould() != null && trial.getMould().getCasts().stream().anyMatch(cast -> cast.getTrial() == trial)).count());
+        cost.moulds(trials.stream().map(Trial::getMould).filter(Objects::nonNull).toList(), trials.stream().anyMatch(trial -> trial.getMould() == null && hasCup(trial)), trials);
         return cost;
     }
 
@@ -203,8 +202,8 @@ public final class PartCost {
         }
     }
 
-    /** {@code counted}: of these casts, those that the mould has counted already. */
-    private void moulds(List<Mould> casts, boolean mouldless, int counted) {
+    /** {@code made}: trials behind these casts; what a mould has counted of them already is not counted again. */
+    private void moulds(List<Mould> casts, boolean mouldless, Collection<Trial> made) {
         if (mouldless) {
             lacks(say("lack.mould"));
         }
@@ -225,6 +224,7 @@ public final class PartCost {
                 continue;
             }
             known = true;
+            int counted = (int) made.stream().filter(trial -> trial.getMould() == mould && mould.getCasts().stream().anyMatch(cast -> cast.getTrial() == trial)).count();
             int seen = Math.max(1, Moulds.casts(mould) + of - counted);
             if (mould.getCastsLimit() != null) {
                 double share = of * mould.getPrice() / mould.getCastsLimit();
