@@ -157,6 +157,28 @@ class BackupTest {
         }
     }
 
+    @Test
+    void cancelledWhileItChecksItselfItLeavesNothingEither() throws IOException {
+        Path folder = project(1);
+        List<Path> before = list();
+        boolean[] again = new boolean[1];
+        long[] most = new long[1];
+        assertThrows(CancellationException.class, () -> Backup.make(demo.store().snapshot(folder), "1", Demo.NOW, archive, new Watch() {
+            @Override
+            public void done(long part, long whole) {
+                // counted from the beginning again: it reads what it wrote
+                again[0] |= part < most[0];
+                most[0] = Math.max(most[0], part);
+            }
+
+            @Override
+            public boolean cancelled() {
+                return again[0];
+            }
+        }));
+        assertEquals(before, list());
+    }
+
     private List<Path> list() throws IOException {
         try (Stream<Path> s = Files.list(temp)) {
             return s.sorted().toList();

@@ -93,6 +93,9 @@ class ForeignImportTest {
         refused("row 2", "Item,gross,tare", "A,5,9");
         refused("row 2", "Item,net", "A,");
         assertEquals(0, plan(Map.of("material", "Item"), Decimal.COMMA, "Item;net", "A;1,250").refused());
+        assertEquals(1, plan(Map.of("material", "Item"), Decimal.COMMA, "Item;net", "A;1.250").refused());
+        assertEquals(1, plan(Map.of("material", "Item"), Decimal.COMMA, "Item;net", "A;1.234,5").refused());
+        refused("row 2, column net", "Item;net", "A;1.234,5");
         assertThrows(RefusedException.class, () -> plan(Map.of("material", "Thing"), Decimal.ASK, "Item,net", "A,1"));
         assertThrows(RefusedException.class, () -> plan(Map.of("weight", "net"), Decimal.ASK, "Item,net", "A,1"));
     }

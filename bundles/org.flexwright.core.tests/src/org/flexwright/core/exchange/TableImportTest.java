@@ -204,6 +204,67 @@ class TableImportTest {
     }
 
     @Test
+    void aPointIsDoubtfulWhereCommasAreSaidToBeDecimal() throws IOException {
+        table("readings", "owner;place;value", "_m1;1;41,5", "_m1;2;1.250");
+        assertTrue(plan(new ImportOptions(false, Decimal.COMMA, true)).refusals().getFirst().text().startsWith("table readings, row 3, column value: in 1.250 the point"));
+        table("readings", "owner;place;value", "_m1;1;1.234,5");
+        assertEquals(1, plan(new ImportOptions(false, Decimal.COMMA, true)).refused());
+        assertEquals(1, plan().refused());
+    }
+
+    @Test
+    void aDamagedTableInAZipIsRefused() throws IOException {
+        byte[] rows = "id,cost\r\n_t1,4.25\r\n".getBytes(StandardCharsets.UTF_8);
+        java.util.zip.CRC32 sum = new java.util.zip.CRC32();
+        sum.update(rows);
+        Path zip = temp.resolve("t.zip");
+        try (java.util.zip.ZipOutputStream out = new java.util.zip.ZipOutputStream(Files.newOutputStream(zip))) {
+            java.util.zip.ZipEntry entry = new java.util.zip.ZipEntry("trials.csv");
+            entry.setMethod(java.util.zip.ZipEntry.STORED);
+            entry.setSize(rows.length);
+            entry.setCrc(sum.getValue());
+            out.putNextEntry(entry);
+            out.write(rows);
+            out.closeEntry();
+        }
+        assertEquals(1, TableImport.plan(session, packages, zip, ImportOptions.PLAIN, Watch.NONE).count());
+        String bytes = new String(Files.readAllBytes(zip), StandardCharsets.ISO_8859_1);
+        Files.write(zip, bytes.replace("4.25", "9.25").getBytes(StandardCharsets.ISO_8859_1));
+        assertTrue(TableImport.plan(session, packages, zip, ImportOptions.PLAIN, Watch.NONE).refusals().getFirst().text().endsWith(
+                "the file trials.csv is damaged; nothing was taken from it."));
+    }
+
+    @Test
+    void idsAndNamesOfStrangersAreNoFormulasAndComeBack() throws IOException {
+        ProjectStore.Draft draft = demo.store().draft();
+        draft.project().setId("_p");
+        for (String id : List.of("=A1", "'x", "-2+3")) {
+            Trial one = ModelFactory.eINSTANCE.createTrial();
+            one.setId(id);
+            one.setBasedOn(draft.project().getTrials().isEmpty() ? null : draft.project().getTrials().getLast());
+            draft.project().getTrials().add(one);
+            Part part = ModelFactory.eINSTANCE.createPart();
+            part.setId("_part" + id);
+            one.getParts().add(part);
+        }
+        Path out = temp.resolve("out");
+        new CsvExport(packages).write(draft.project(), draft.unknown(), out, Watch.NONE);
+        try (var files = Files.list(out)) {
+            for (Path file : files.filter(f -> f.toString().endsWith(".csv")).toList()) {
+                for (String cell : Files.readString(file).split("[,\r\n]+")) {
+                    assertFalse(cell.startsWith("=") || cell.startsWith("-2"), file + ": " + cell);
+                }
+            }
+        }
+        try (ProjectSession back = TableImport.create(demo.store(), packages, out, temp.resolve("Back.flexwright"), Watch.NONE)) {
+            List<Trial> trials = back.project().getTrials();
+            assertEquals(List.of("=A1", "'x", "-2+3"), trials.stream().map(Trial::getId).toList());
+            assertEquals("'x", trials.getLast().getBasedOn().getId());
+            assertEquals("_part'x", trials.get(1).getParts().getFirst().getId());
+        }
+    }
+
+    @Test
     void badEntriesAreRefusedWithTheirPlace() throws IOException {
         table("trials", "id,cost", "_t1,NaN");
         assertEquals("table trials, row 2, column cost [EUR]: NaN is no number; write digits with a decimal point, as in 12.5, and no unit", onlyRefusal());

@@ -123,10 +123,16 @@ public final class Backup implements Closeable {
             zip.finish();
             return c;
         });
+        boolean good = false;
         try (Backup b = open(target)) {
             b.check(watch);
+            good = true;
+            return made;
+        } finally {
+            if (!good) {
+                Beside.delete(target);
+            }
         }
-        return made;
     }
 
     /** Files of the folder that go along as they are; links are not followed. */

@@ -67,7 +67,7 @@ public final class CsvExport {
                 Table table = UnknownText.isUnknown(row.object()) ? tables.unread() : tables.of(row.object().eClass());
                 rows.get(table).add(row);
                 if (!UnknownText.isUnknown(row.object())) {
-                    unknown.beside(row.object()).ifPresent(xml -> beside.add(new String[] { row.address(), "", "", "", CellText.write(xml) }));
+                    unknown.beside(row.object()).ifPresent(xml -> beside.add(new String[] { text(row.address()), "", "", "", CellText.write(xml) }));
                 }
             });
         }
@@ -123,17 +123,22 @@ public final class CsvExport {
 
         private String cell(Column c, Row row) {
             return switch (c.kind()) {
-                case OWNER -> row.owner();
+                case OWNER -> text(row.owner());
                 case IN -> row.in().getName();
                 case PLACE -> row.place() == 0 ? "" : Integer.toString(row.place());
-                case CLASS -> UnknownText.className(row.object());
+                case CLASS -> text(UnknownText.className(row.object()));
                 case CONTENT -> CellText.write(unknown.text(row.object()));
                 case ID, VALUE, REFERENCE -> {
                     EObject object = c.inside() == null ? row.object() : (EObject) row.object().eGet(c.inside());
-                    yield object == null ? "" : c.kind() == Column.Kind.REFERENCE ? ids(object.eGet(c.feature())) : value(c, object);
+                    yield object == null ? "" : c.kind() == Column.Kind.REFERENCE ? text(ids(object.eGet(c.feature()))) : value(c, object);
                 }
             };
         }
+    }
+
+    /** Ids and names come from files of strangers: they are written like any other text. */
+    private static String text(String plain) {
+        return plain.isEmpty() ? "" : CellText.write(plain);
     }
 
     private static String value(Column c, EObject object) {

@@ -67,9 +67,16 @@ final class CsvIn implements Closeable {
         CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(separator).setIgnoreEmptyLines(false).get();
         CsvIn in = new CsvIn(name, charset, separator, CSVParser.parse(reader, format));
         in.rowsBefore = hint ? 1 : 0;
-        if (!in.next()) {
-            in.close();
-            throw new RefusedException(Message.of(CsvIn.class, "csv.empty", name));
+        boolean good = false;
+        try {
+            if (!in.next()) {
+                throw new RefusedException(Message.of(CsvIn.class, "csv.empty", name));
+            }
+            good = true;
+        } finally {
+            if (!good) {
+                in.close();
+            }
         }
         in.row.forEach(cell -> in.header.add(cell.strip()));
         while (!in.header.isEmpty() && in.header.getLast().isEmpty()) {

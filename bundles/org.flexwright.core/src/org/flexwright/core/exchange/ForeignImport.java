@@ -245,6 +245,10 @@ public final class ForeignImport {
             refusals.add(new ImportRefusal(table, row, headers.get(meaning), Message.of(TableImport.class, "import.comma", typed)));
             return null;
         }
+        if (decimal == ImportOptions.Decimal.COMMA && typed.indexOf('.') >= 0) {
+            refusals.add(new ImportRefusal(table, row, headers.get(meaning), Message.of(TableImport.class, "import.point", typed)));
+            return null;
+        }
         String point = decimal == ImportOptions.Decimal.COMMA ? typed.replace(',', '.') : typed;
         return PLAIN.matcher(point).matches() && !units.get(meaning).isEmpty() ? point + " " + units.get(meaning) : point;
     }

@@ -12,7 +12,7 @@ public record ImportOptions(boolean remove, Decimal decimal, boolean bounds) {
     public enum Decimal {
         /** Not said: taken only when the column leaves no doubt. */
         ASK,
-        /** The decimal sign. */
+        /** The decimal sign; a number with a point is refused. */
         COMMA,
         /** No decimal sign: a number with a comma is refused. */
         POINT

@@ -733,6 +733,9 @@ public final class TableImport {
                 if (number == null) {
                     throw new NotAValue("notANumber", typed);
                 }
+                if (options.decimal() == ImportOptions.Decimal.COMMA && plain.indexOf('.') >= 0) {
+                    throw new NotAValue(say("import.point", plain));
+                }
                 commas.point(c, plain);
                 return converted(c, number, from);
             }

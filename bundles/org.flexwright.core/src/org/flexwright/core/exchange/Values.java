@@ -139,7 +139,7 @@ final class Values {
             if (pair) {
                 i++;
             } else if (c < ' ' && c != '\t' && c != '\n' && c != '\r' || Character.isSurrogate(c) || c >= '\ufffe') {
-                throw new NotAValue("character", String.format("U+%04X", (int) c), Integer.toString(i + 1));
+                throw new NotAValue("character", String.format(java.util.Locale.ROOT, "U+%04X", (int) c), Integer.toString(i + 1));
             }
         }
         return text;

@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
@@ -22,7 +23,7 @@ import org.flexwright.core.session.RefusedException;
 /**
  * A zip file from a stranger. Refused before anything is unpacked: names that lead out of the folder they are unpacked into or mean
  * something to a system, the same name twice (case apart), too many members, too much content, content far larger than its bytes and
- * members that share bytes. While reading, a member that gives more than it said is refused too. All refusals are
+ * members that share bytes. While reading, a member that gives more or less than it said, or other bytes than its sum, is refused too. All refusals are
  * {@link RefusedException}.
  */
 final class ZipGuard implements Closeable {
@@ -157,6 +158,7 @@ final class ZipGuard implements Closeable {
             throw refused("zip.member", file, name);
         }
         return new FilterInputStream(in) {
+            private final CRC32 sum = new CRC32();
             private long left = entry.getSize();
 
             @Override
@@ -173,8 +175,12 @@ final class ZipGuard implements Closeable {
                 } catch (ZipException | java.io.EOFException e) {
                     throw refused("zip.member", file, name);
                 }
-                left -= Math.max(n, 0);
-                if (left < 0) {
+                if (n > 0) {
+                    left -= n;
+                    sum.update(b, off, n);
+                }
+                // nobody else compares the sum, and a flipped byte may well unpack to another number
+                if (left < 0 || n < 0 && (left > 0 || entry.getCrc() >= 0 && entry.getCrc() != sum.getValue())) {
                     throw refused("zip.member", file, name);
                 }
                 return n;
