@@ -7,6 +7,7 @@ import java.util.Objects;
 import org.flexwright.core.Message;
 import org.flexwright.core.process.StepKinds;
 import org.flexwright.core.session.Edit;
+import org.flexwright.core.trial.Codes;
 import org.flexwright.core.trial.PlanException;
 import org.flexwright.core.trial.Recipes;
 import org.flexwright.model.Batch;
@@ -27,12 +28,7 @@ public final class Batches {
 
     /** The next free code: B01, B02... */
     public static String nextCode(Project project) {
-        for (int n = 1;; n++) {
-            String code = String.format("B%02d", n);
-            if (project.getBatches().stream().noneMatch(batch -> code.equalsIgnoreCase(batch.getCode()))) {
-                return code;
-            }
-        }
+        return Codes.next("B", 2, project.getBatches().stream().map(Batch::getCode).toList());
     }
 
     /**

@@ -7,6 +7,7 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -83,7 +84,7 @@ final class LotChooser {
         MaterialGrade grade = today(planned.getGrade());
         String name = planned.getGrade() == null ? RoleWords.of(planned.getRole()) : planned.getGrade().getName() == null ? planned.getGrade().getCode() : planned.getGrade()
                 .getName();
-        Gathered of = gathered.computeIfAbsent(planned.getGrade() == null ? "role " + planned.getRole() : String.valueOf(planned.getGrade().getCode()).toLowerCase(), k -> new Gathered());
+        Gathered of = gathered.computeIfAbsent(planned.getGrade() == null ? "role " + planned.getRole() : String.valueOf(planned.getGrade().getCode()).toLowerCase(Locale.ROOT), k -> new Gathered());
         of.grade = grade;
         of.name = name;
         of.grams += grams;

@@ -28,7 +28,7 @@ import org.flexwright.numerics.Intervals;
  */
 public record Spares(int rejects, int made, Estimate share, int number, int most) {
     private static final double LEVEL = 0.95;
-    /** A share from which no reasonable number of spares helps. */
+    /** A share from which no reasonable number of spares helps; own choice. */
     private static final double HOPELESS = 0.9;
 
     /** From the parts of the trial the recipe comes from and of all batches of any version of it. */

@@ -8,12 +8,12 @@ import java.util.Objects;
 import java.util.Set;
 
 /** Short codes people write on labels. */
-final class Codes {
+public final class Codes {
     private Codes() {
     }
 
     /** The first free of prefix1, prefix2..., numbers padded to that many digits. */
-    static String next(String prefix, int digits, List<String> taken) {
+    public static String next(String prefix, int digits, List<String> taken) {
         // asked for each new trial of a project with thousands
         Set<String> known = new HashSet<>();
         taken.stream().filter(Objects::nonNull).forEach(code -> known.add(code.toLowerCase(Locale.ROOT)));
