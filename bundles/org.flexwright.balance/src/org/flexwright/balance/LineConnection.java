@@ -52,7 +52,8 @@ final class LineConnection implements BalanceConnection {
 
     @Override
     public State state() {
-        return state;
+        // the reader may still write down what it saw last
+        return closed ? State.CLOSED : state;
     }
 
     @Override
@@ -156,7 +157,6 @@ final class LineConnection implements BalanceConnection {
     @Override
     public void close() {
         closed = true;
-        state = State.CLOSED;
         LineInput open = input;
         if (open != null) {
             // closing a device may hang: not on the caller's thread

@@ -26,7 +26,6 @@ public final class BalanceRule implements FindingRule {
     public static final String ID = "mixing.balance";
 
     private static final Source ROUNDING = Source.fromMemory("JCGM 100:2008, 4.3.7: rectangular distribution of a rounded reading");
-    private static final double SHARE = 0.5;
 
     @Override
     public String id() {
@@ -54,13 +53,13 @@ public final class BalanceRule implements FindingRule {
         double resolution = coarsest.getAsDouble();
         double limit = WeighAdvice.of(step).ownLimit();
         double u = ScaleReading.ofRatio(resolution, a, b);
-        if (u <= SHARE * limit) {
+        if (u <= WeighAdvice.BALANCE_SHARE * limit) {
             return Optional.empty();
         }
         return Optional.of(new Finding(ID, Severity.CAUTION, step.getId(), "ownLimit",
                 Say.BALANCE_COARSE.with(StepNames.of(step), Figures.of(resolution, "g"), Figures.percent(u), Figures.percent(limit)),
                 List.of("step " + Figures.of(resolution, "g"), "A " + Figures.of(a, "g", 6), "B " + Figures.of(b, "g", 6), "own limit " + Figures.percent(limit)),
-                ROUNDING, Say.BALANCE_COARSE_REMEDY.with(Figures.of(ScaleReading.smallestMass(resolution, SHARE * limit), "g", 2))));
+                ROUNDING, Say.BALANCE_COARSE_REMEDY.with(Figures.of(ScaleReading.smallestMass(resolution, WeighAdvice.BALANCE_SHARE * limit), "g", 2))));
     }
 
     private static Double grams(Mixture mixture, PartRole role) {

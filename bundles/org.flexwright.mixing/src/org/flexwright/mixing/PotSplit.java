@@ -13,6 +13,7 @@ import org.flexwright.core.find.Remark;
 import org.flexwright.core.process.PotPlan;
 import org.flexwright.core.process.PotRequest;
 import org.flexwright.core.process.Steps;
+import org.flexwright.core.process.WorkingTime;
 import org.flexwright.mixing.data.DegasDetails;
 import org.flexwright.mixing.data.Extra;
 import org.flexwright.mixing.data.WeighDetails;
@@ -27,12 +28,9 @@ import org.flexwright.model.Trial;
 
 /** Splits a number of parts over pots: as few as the mould and the working time allow, evenly filled, each with dead volume and extra of its own. */
 final class PotSplit {
-    /** How many times the filling time must be left when filling begins. */
-    static final double LEFT = 1.3;
     private static final Source RESERVE = Source.commonPractice("1.3 times the filling time left at the start of filling");
     private static final Source ROOM_TO_FOAM = Source.commonPractice("cup a quarter to a third full for degassing");
     private static final Source ROUNDING = Source.fromMemory("JCGM 100:2008, 4.3.7: rectangular distribution of a rounded reading");
-    private static final double SHARE_OF_LIMIT = 0.5;
 
     private final Step step;
     private final Trial trial;
@@ -66,14 +64,14 @@ final class PotSplit {
         if (inTime < 1) {
             double time = workingTime(1).low();
             return new PotPlan.Refused("workingTime", Say.POTS_TIME.with(StepNames.of(step), Figures.of(time, "min", 3), Figures.of(request.before(), "min", 3),
-                    Figures.of(LEFT * fill(1), "min", 3)), Say.POTS_TIME_REMEDY.with());
+                    Figures.of(WorkingTime.RESERVE * fill(1), "min", 3)), Say.POTS_TIME_REMEDY.with());
         }
         Pots pots = new Pots(request.parts(), inTime);
         List<PotPlan.Pot> made = IntStream.range(0, pots.pots()).map(i -> request.parts() / pots.pots() + (i < request.parts() % pots.pots() ? 1 : 0)).mapToObj(this::pot)
                 .toList();
         remarks(made);
         return new PotPlan.Split(made, inTime, recipeParts, request.before(), inTime < cap
-                ? Say.POTS_BY_TIME.with(inTime, Figures.of(workingTime(inTime).low(), "min", 3), Figures.of(request.before(), "min", 3), Figures.of(LEFT * fill(inTime), "min", 3))
+                ? Say.POTS_BY_TIME.with(inTime, Figures.of(workingTime(inTime).low(), "min", 3), Figures.of(request.before(), "min", 3), Figures.of(WorkingTime.RESERVE * fill(inTime), "min", 3))
                 : request.cavities() != null && cap < request.parts() ? Say.POTS_BY_MOULD.with(request.cavities())
                         : Say.POTS_FREE.with(), remarks);
     }
@@ -84,7 +82,7 @@ final class PotSplit {
             return cap;
         }
         // a tenth of a millisecond and less forgives what the division lost
-        return IntStream.iterate(cap, n -> n >= 1, n -> n - 1).filter(n -> request.before() + LEFT * fill(n) <= workingTime(n).low() + 1e-6).findFirst().orElse(0);
+        return IntStream.iterate(cap, n -> n >= 1, n -> n - 1).filter(n -> request.before() + WorkingTime.RESERVE * fill(n) <= workingTime(n).low() + 1e-6).findFirst().orElse(0);
     }
 
     private PotPlan.Pot pot(int parts) {
@@ -93,7 +91,7 @@ final class PotSplit {
         double mass = grams.stream().filter(g -> !g.isNaN()).mapToDouble(Double::doubleValue).sum();
         Double fill = request.fill() == null ? null : Double.valueOf(fill(parts));
         Double volume = volume(parts);
-        return new PotPlan.Pot(parts, grams, net(mass), fill, fill == null ? null : Double.valueOf(LEFT * fill), request.workingTime() == null ? null : workingTime(parts),
+        return new PotPlan.Pot(parts, grams, net(mass), fill, fill == null ? null : Double.valueOf(WorkingTime.RESERVE * fill), request.workingTime() == null ? null : workingTime(parts),
                 volume == null || degas() == null ? null : Double.valueOf(volume / CupRoom.THIRD));
     }
 
@@ -157,7 +155,7 @@ final class PotSplit {
         }).mapToDouble(i -> smallest.grams().get(i)).filter(g -> g > 0).min();
         if (coarsest.isPresent() && least.isPresent()) {
             double limit = WeighAdvice.of(step).ownLimit();
-            double can = ScaleReading.smallestMass(coarsest.getAsDouble(), SHARE_OF_LIMIT * limit);
+            double can = ScaleReading.smallestMass(coarsest.getAsDouble(), WeighAdvice.BALANCE_SHARE * limit);
             if (least.getAsDouble() < can) {
                 remarks.add(Say.POTS_SMALL.caution(ROUNDING, Figures.of(least.getAsDouble(), "g"), Figures.of(coarsest.getAsDouble(), "g"), Figures.of(can, "g", 2)));
             }

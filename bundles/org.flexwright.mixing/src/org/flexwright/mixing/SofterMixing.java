@@ -21,6 +21,7 @@ import org.flexwright.model.Trial;
 final class SofterMixing {
 
     private static final Source VOIDS = Source.commonPractice("Modulus falls with the square of what is not air; up to 10 % of it, 3 % likely, where nothing was pulled");
+    /** Below this share of what was planned it counts as cut short; common practice, no source. */
     private static final double ENOUGH = 0.75;
     private static final double[] AIR = { 0, 0.03, 0.10 };
 

@@ -33,6 +33,7 @@ final class SofterWeighing {
     private static final Source DILUTION = Source.commonPractice("Modulus falls with the share of liquid, once to three times as fast");
     private static final Source SURFACE = Source.commonPractice("Amines, sulphur and acid surfaces block platinum cures");
     private static final List<PartRole> LIQUIDS = List.of(PartRole.PLASTICISER, PartRole.THINNER, PartRole.PIGMENT);
+    /** Share of liquid below which nobody feels it; common practice, no source. */
     private static final double FELT_LIQUID = 0.002;
     private static final double[] DILUTES = { 1, 2, 3 };
 

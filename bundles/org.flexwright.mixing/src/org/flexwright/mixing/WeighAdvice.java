@@ -31,9 +31,9 @@ public record WeighAdvice(List<Target> targets, WeightRatio ratio, Weighed weigh
 
     /** Own limit when the step names none; common practice, no source. */
     public static final double USUAL_LIMIT = 0.02;
+    /** Share of the own limit that the balance alone may use up; common practice, no source. */
+    static final double BALANCE_SHARE = 0.5;
 
-    /** Smallest amount worth adding: a balance shows no less. */
-    private static final double NOTHING = 0.005;
 
     /**
      * One use and its target.
@@ -174,7 +174,7 @@ public record WeighAdvice(List<Target> targets, WeightRatio ratio, Weighed weigh
 
     /** What to put on the balance next: the first use with nothing weighed, else the short component when outside the own limit. */
     public Optional<Target> next() {
-        Optional<Target> unweighed = targets.stream().filter(t -> t.weighed() == null && t.toAdd() > NOTHING).findFirst();
+        Optional<Target> unweighed = targets.stream().filter(t -> t.weighed() == null && t.toAdd() > Mixtures.NOTHING).findFirst();
         if (unweighed.isPresent() || !outside()) {
             return unweighed;
         }
@@ -193,7 +193,7 @@ public record WeighAdvice(List<Target> targets, WeightRatio ratio, Weighed weigh
         if (problem != null) {
             return problem;
         }
-        if (weighed == null || addition() < NOTHING) {
+        if (weighed == null || addition() < Mixtures.NOTHING) {
             return Say.ADVICE_DONE.with();
         }
         return (outside() ? Say.ADVICE_ADD : Say.ADVICE_ADD_OR_LEAVE).with(Figures.of(addition(), "g", 3), mends().map(t -> name(t.use())).orElse(weighed.shortOf().name()),

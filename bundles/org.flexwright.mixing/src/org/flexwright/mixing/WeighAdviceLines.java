@@ -34,8 +34,6 @@ final class WeighAdviceLines {
     private static final Source BALANCE = Source.derived("Mass balance of what is planned and weighed");
     private static final Source ROUNDING = Source.fromMemory("JCGM 100:2008, 4.3.7: rounded readings; the band is two standard uncertainties");
     private static final double COVERAGE = 2;
-    /** Share of the own limit that the balance alone may use up; common practice, no source. */
-    private static final double SHARE = 0.5;
 
     private final Step step;
     private final WeighAdvice advice;
@@ -130,10 +128,10 @@ final class WeighAdviceLines {
     private void smallest() {
         OptionalDouble resolution = Balances.coarsest(step);
         if (resolution.isPresent()) {
-            double least = ScaleReading.smallestMass(resolution.getAsDouble(), SHARE * advice.ownLimit());
+            double least = ScaleReading.smallestMass(resolution.getAsDouble(), WeighAdvice.BALANCE_SHARE * advice.ownLimit());
             boolean below = advice.targets().stream().anyMatch(t -> t.weighed() == null && t.now() != null && t.now() > 0 && t.now() < least);
             if (below) {
-                lines.add(line("smallest", "Least this balance weighs to " + Figures.percent(SHARE * advice.ownLimit()), Estimate.exact(least, ROUNDING), "g", null));
+                lines.add(line("smallest", "Least this balance weighs to " + Figures.percent(WeighAdvice.BALANCE_SHARE * advice.ownLimit()), Estimate.exact(least, ROUNDING), "g", null));
             }
         }
     }

@@ -29,7 +29,6 @@ public final class WorkingTimeLeftRule implements FindingRule {
 
     private static final Source STANDARD = Source.published("EN 14022:2010, scope: five methods, end of working time freely chosen");
     private static final Source RESERVE = Source.commonPractice("1.3 times the filling time should be left");
-    private static final double LEFT = 1.3;
     private static final String FILL = "moulding.fill";
 
     @Override
@@ -85,8 +84,8 @@ public final class WorkingTimeLeftRule implements FindingRule {
             Double start = step.getPlannedStart();
             Double needs = step.getPlannedDuration();
             if (FILL.equals(step.getKind()) && start != null && needs != null
-                    && (start + LEFT * needs > likely || start + needs > time.minutes().low())) {
-                String latest = Figures.of(Math.max(0, Math.min(likely - LEFT * needs, time.minutes().low() - needs)), "min", 3);
+                    && (start + WorkingTime.RESERVE * needs > likely || start + needs > time.minutes().low())) {
+                String latest = Figures.of(Math.max(0, Math.min(likely - WorkingTime.RESERVE * needs, time.minutes().low() - needs)), "min", 3);
                 return Optional.of(new Finding(ID, start + needs > likely ? Severity.STOP : Severity.CAUTION, mix.getId(), "workingTime",
                         Say.TIME_LEFT.with(StepNames.of(mix), Figures.of(needs, "min"), Figures.of(start, "min"), time.text()),
                         List.of("filling from " + Figures.of(start, "min"), "for " + Figures.of(needs, "min"), "working time " + time.text()),

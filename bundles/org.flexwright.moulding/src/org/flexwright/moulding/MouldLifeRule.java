@@ -22,9 +22,6 @@ public final class MouldLifeRule implements FindingRule {
     /** Id of this rule. */
     public static final String ID = "moulding.mould-life";
 
-    /** Casts left at which it is said; common practice, no source. */
-    private static final int FEW = 2;
-
     @Override
     public String id() {
         return ID;
@@ -44,7 +41,7 @@ public final class MouldLifeRule implements FindingRule {
             boolean ahead = trial.getState() == TrialState.PLANNED || trial.getState() == TrialState.MAKING;
             int casts = org.flexwright.core.trial.Moulds.casts(mould);
             int left = mould.getCastsLimit() - casts;
-            if (ahead && left <= FEW) {
+            if (ahead && left <= org.flexwright.core.trial.Moulds.FEW) {
                 String subject = Moulds.preparations(trial).stream().map(found -> found.step().getId()).findFirst().orElse(trial.getId());
                 out.accept(new Finding(ID, Severity.CAUTION, subject, "castsSoFar",
                         left > 0 ? Message.of(MouldLifeRule.class, "mould-near", mould.getCode(), casts, mould.getCastsLimit(), left)

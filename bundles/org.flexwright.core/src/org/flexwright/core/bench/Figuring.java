@@ -17,6 +17,7 @@ import org.flexwright.core.field.FieldType;
 import org.flexwright.core.field.FieldUnits;
 import org.flexwright.core.field.Provenances;
 import org.flexwright.core.find.Severity;
+import org.flexwright.core.process.Mixtures;
 import org.flexwright.core.process.StepAdvice;
 import org.flexwright.core.view.TimeLine;
 import org.flexwright.model.ModelPackage;
@@ -27,9 +28,6 @@ import org.flexwright.model.StepState;
 /** Key figures of a screen. */
 final class Figuring {
     private static final String GRAM = "g";
-    /** Smallest amount worth adding: a bench balance shows no less. */
-    private static final double NOTHING = 0.005;
-
     private Figuring() {
     }
 
@@ -80,7 +78,7 @@ final class Figuring {
                     Provenances.word(Provenances.origin(step, ModelPackage.Literals.STEP__PLANNED_DURATION)), null, false));
         }
         for (StepAdvice advice : targets.rest()) {
-            boolean nothing = advice.name().startsWith("add") && advice.value().likely() < NOTHING;
+            boolean nothing = advice.name().startsWith("add") && advice.value().likely() < Mixtures.NOTHING;
             if (!nothing) {
                 figures.add(of(advice));
             }

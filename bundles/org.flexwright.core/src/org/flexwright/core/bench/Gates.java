@@ -20,6 +20,7 @@ import org.flexwright.core.find.FindingService;
 import org.flexwright.core.find.Severity;
 import org.flexwright.core.process.HazardPrompt;
 import org.flexwright.core.process.StepKind;
+import org.flexwright.core.process.WorkingTime;
 import org.flexwright.core.registry.Registries;
 import org.flexwright.core.view.TimeLine;
 import org.flexwright.model.Decision;
@@ -30,8 +31,6 @@ import org.flexwright.model.Trial;
 
 /** What must be so before a step: asked of its kind, of the steps before it, and of the trial as a whole. */
 final class Gates {
-    /** The working time left should be this many times what the filling needs; common practice, no source. */
-    static final double RESERVE = 1.3;
     private static final Source RESERVE_SOURCE = Source.commonPractice("working time left at least 1.3 times what the filling needs");
 
     private final Registries registries;
@@ -98,7 +97,7 @@ final class Gates {
             return GatePoint.before("time", title, State.UNKNOWN, open, RESERVE_SOURCE);
         }
         double passed = Math.max(0, BenchClock.minutes(Duration.between(contact, now)));
-        double wanted = RESERVE * needs.getAsDouble();
+        double wanted = WorkingTime.RESERVE * needs.getAsDouble();
         double low = time.get().low() - passed;
         double high = time.get().high() - passed;
         State state = now.isBefore(contact) ? State.UNKNOWN : low >= wanted ? State.MET : high < wanted ? State.OPEN : State.UNKNOWN;

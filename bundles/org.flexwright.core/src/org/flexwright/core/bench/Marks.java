@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import org.flexwright.core.Estimate;
 import org.flexwright.core.Source;
 import org.flexwright.core.bench.BenchMark.State;
+import org.flexwright.core.process.WorkingTime;
 import org.flexwright.core.registry.Registries;
 import org.flexwright.core.view.TimeLine;
 import org.flexwright.model.Step;
@@ -55,7 +56,7 @@ final class Marks {
             trial.getSteps().stream().filter(s -> s.getState() != StepState.SKIPPED).forEach(step -> {
                 OptionalDouble needs = registries.findStepKind(step.getKind()).map(k -> k.needsWorkingTime(step, trial)).orElse(OptionalDouble.empty());
                 if (needs.isPresent()) {
-                    double before = Gates.RESERVE * needs.getAsDouble();
+                    double before = WorkingTime.RESERVE * needs.getAsDouble();
                     marks.add(mark("pourBy", new StepMark("pourBy", Say.MARK_POUR_BY.text(), StepMark.after(contact, Math.max(0, time.low() - before)),
                             StepMark.after(contact, Math.max(0, time.likely() - before)), StepMark.after(contact, Math.max(0, time.high() - before)),
                             step.getStartedAt() != null, Source.commonPractice("working time less 1.3 times what the filling needs")), contact, now));

@@ -19,6 +19,7 @@ import org.flexwright.core.field.FieldRole;
 import org.flexwright.core.field.FieldText;
 import org.flexwright.core.field.FieldType;
 import org.flexwright.core.process.HazardPrompt;
+import org.flexwright.core.process.Mixtures;
 import org.flexwright.core.process.StepKind;
 import org.flexwright.core.registry.Registries;
 import org.flexwright.core.view.TimeLine;
@@ -36,9 +37,6 @@ final class Offers {
     static final FieldDescriptor GRAMS = FieldDescriptor.quantity("net", "Mass", QuantityKind.MASS, "g").withBounds(0, 100_000, true).withOptional(false);
     static final FieldDescriptor MINUTES = FieldDescriptor.quantity("minutes", "Minutes since contact", QuantityKind.DURATION, "min").withBounds(0, 10_000, false)
             .withOptional(false);
-    /** Smallest amount worth adding: a bench balance shows no less. */
-    private static final double NOTHING = 0.005;
-
     private final Registries registries;
     private final Gates gates;
 
@@ -107,7 +105,7 @@ final class Offers {
         boolean mend = false;
         for (int i = 0; i < step.getUses().size(); i++) {
             double grams = targets.addition(i).map(a -> a.value().likely()).orElse(0.0);
-            if (grams >= NOTHING && !Places.over(step)) {
+            if (grams >= Mixtures.NOTHING && !Places.over(step)) {
                 boolean asked = targets.all().stream().anyMatch(a -> a.remark() != null && a.remark().severity() != org.flexwright.core.find.Severity.NOTE);
                 mend |= asked;
                 taps.add(BenchTap.number("correct/" + i, Say.TAP_CORRECT.text(FieldText.digits(grams), UseNames.of(step.getUses().get(i))),

@@ -26,6 +26,7 @@ import org.flexwright.numerics.Descriptive;
 public final class FilledTrials {
 
     private static final Source APPROXIMATE = Source.derived("Modulus from Shore A by Gent 1958, Qi, Joyce and Boyce 2003 and the IRHD curve; reading to 1 point; an approximation");
+    /** A hand gauge is read to a point; common practice, no source. */
     private static final double POINT = 1;
 
     private FilledTrials() {

@@ -35,9 +35,9 @@ import org.flexwright.numerics.Welch;
  */
 public record Softer(Trial trial, Trial than, PropertyDef property, PropertyKey key, double hardness, double before, int parts, double load, double loadBefore) {
 
-    /** Two single parts that differ by less than this many points, read with a hand gauge, may be alike: common practice. */
+    /** Two single parts that differ by less than this many points, read with a hand gauge, may be alike; common practice, no source. */
     private static final double POINTS = 2;
-    /** Less filler by at least this share. */
+    /** Less filler means at most this share of it; own choice. */
     private static final double LESS = 0.9;
 
     /** Against the nearest trial it is based on that has less filler and was read alike; empty when it is no softer than that. */

@@ -20,11 +20,11 @@ import org.flexwright.core.Source;
  */
 public record SofterCause(String id, Standing standing, Message title, Message evidence, Estimate stiffness, Message check, Source source, String subject) {
 
-    /** Less than this, as a share, nobody feels or reads: half a point of hardness or so. */
+    /** Less than this, as a share, nobody feels or reads: half a point of hardness or so; common practice, no source. */
     private static final double FELT = 0.02;
-    /** What a cause without a size counts as. */
+    /** What a cause without a size counts as; own choice, it orders causes and is never shown. */
     private static final double UNSIZED = 0.05;
-    /** What the record does not say counts half. */
+    /** What the record does not say counts half; own choice, it orders causes and is never shown. */
     private static final double SILENT = 0.5;
 
     public SofterCause {

@@ -12,7 +12,7 @@ public final class CupClock {
     private static final double ZERO_CELSIUS = 273.15;
     /** Where cups are compared; between temperatures a time is carried by its activation energy alone. */
     static final double COMPARED_AT = 23;
-    /** Of a casting resin: g/ml, J/kg/K; still air: W/m2/K. */
+    /** Of the test resin of the sheet that processes/A10 is checked with, no source: g/ml, J/kg/K; still air: W/m2/K. */
     private static final double DENSITY = 1.08;
     private static final double SPECIFIC_HEAT = 1800;
     private static final double TRANSFER = 8;

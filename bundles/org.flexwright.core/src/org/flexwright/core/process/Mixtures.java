@@ -14,6 +14,9 @@ import org.flexwright.model.Weighing;
 /** The mixture a step makes. A premix is weighed as one and counts as what went into it. */
 public final class Mixtures {
 
+    /** g that a bench balance does not show, half of a last digit of 0.01 g; common practice, no source. */
+    public static final double NOTHING = 0.005;
+
     private Mixtures() {
     }
 

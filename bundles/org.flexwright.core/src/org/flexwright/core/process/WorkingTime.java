@@ -25,9 +25,11 @@ import org.flexwright.quantity.QuantityKind;
  */
 public record WorkingTime(Estimate minutes, String ends, Double factor, Double mass, Double celsius, Double activationEnergy, WorkingTime stated) {
 
-    /** Usual band of urethanes, kJ/mol. */
+    /** So many times what the filling needs should be left of a working time when filling begins; common practice, no source. */
+    public static final double RESERVE = 1.3;
+    /** Usual band of urethanes, kJ/mol; common practice, no source. */
     private static final double[] ENERGIES = { 35, 50, 75 };
-    /** K by the end of the working time if no heat got away; a soft silicone below, a rigid urethane above. */
+    /** K by the end of the working time if no heat got away; a soft silicone below, a rigid urethane above; common practice, no source. */
     private static final double[] WARMINGS = { 2, 8, 20 };
 
     public WorkingTime {

@@ -11,6 +11,9 @@ import org.flexwright.model.Trial;
 
 /** Moulds: each cast counted, how the parts came out, and the limit that its owner set by own experience. */
 public final class Moulds {
+    /** Casts left until the own limit at which it is said; common practice, no source. */
+    public static final int FEW = 2;
+
     private Moulds() {
     }
 

@@ -10,6 +10,7 @@ import org.flexwright.core.calc.CalculationInfo;
 import org.flexwright.core.calc.Field;
 import org.flexwright.core.calc.Outcome;
 import org.flexwright.core.find.Remark;
+import org.flexwright.mixing.formula.Formulation;
 import org.flexwright.mixing.formula.MoistureFoam;
 import org.flexwright.mixing.formula.Polyurethane;
 import org.flexwright.quantity.QuantityKind;
@@ -21,8 +22,6 @@ public final class IndexCalculation implements Calculation<IndexCalculation.Inpu
 
     private static final Source EQUIVALENTS = Source.published("Polyurethane Manufacturers Association, technical library, section 5: equivalent weights");
     private static final Source USUAL = Source.commonPractice("Index 95 to 105 for castings");
-    private static final double LOWEST = 80;
-    private static final double HIGHEST = 130;
 
     /** The two sides. */
     public record Inputs(
@@ -88,7 +87,7 @@ public final class IndexCalculation implements Calculation<IndexCalculation.Inpu
             return Outcome.refused("polyol", Say.INDEX_NOTHING.with(), Say.INDEX_NOTHING_REMEDY.with());
         }
         Double actual = in.weighed() == null ? null : Polyurethane.index(in.weighed(), in.nco(), others);
-        if (actual != null && (actual < LOWEST || actual > HIGHEST)) {
+        if (actual != null && (actual < Formulation.LOWEST_INDEX || actual > Formulation.HIGHEST_INDEX)) {
             return Outcome.refused("weighed", Say.INDEX_RANGE.with(Figures.of(actual, "")), Say.INDEX_RANGE_REMEDY.with());
         }
         Results results = new Results(Polyurethane.isocyanateEquivalent(in.nco()), Polyurethane.hydroxylEquivalent(in.hydroxylValue(), in.koh().milligrams()),

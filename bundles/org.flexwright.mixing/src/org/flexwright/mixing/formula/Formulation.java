@@ -20,9 +20,9 @@ import org.flexwright.model.PartsOf;
  */
 public record Formulation(List<Item> items, Double index) {
 
-    /** Lowest index that is answered for. */
+    /** Lowest index that is answered for; common practice, no source. */
     public static final double LOWEST_INDEX = 80;
-    /** Highest index that is answered for. */
+    /** Highest index that is answered for; common practice, no source. */
     public static final double HIGHEST_INDEX = 130;
     private static final double HUNDRED = 100;
 

@@ -29,9 +29,6 @@ public final class ShortStockRule implements FindingRule {
     /** Id of this rule. */
     public static final String ID = "core.short-stock";
     private static final Source SOURCE = Source.derived("amount bought or made, less everything weighed out of it");
-    /** What a balance does not show, g. */
-    private static final double NOTHING = 0.005;
-
     @Override
     public String id() {
         return ID;
@@ -58,7 +55,7 @@ public final class ShortStockRule implements FindingRule {
         }
         wanted.forEach((from, grams) -> {
             OptionalDouble left = left(from, context.project());
-            if (left.isPresent() && grams > left.getAsDouble() + NOTHING) {
+            if (left.isPresent() && grams > left.getAsDouble() + Mixtures.NOTHING) {
                 MaterialUse use = first.get(from);
                 String has = Figures.of(Math.max(0, left.getAsDouble()), "g");
                 out.accept(Say.finding(this, Severity.CAUTION, use, "planned", "stock", List.of("of=" + from.getId(), "left=" + has, "wanted=" + Figures.of(grams, "g")),

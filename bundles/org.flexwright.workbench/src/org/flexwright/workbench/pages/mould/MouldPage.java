@@ -33,8 +33,6 @@ final class MouldPage extends BlockPage {
     private static final List<FieldDescriptor> FIELDS = Stream.of(ModelPackage.Literals.MOULD__CODE, ModelPackage.Literals.MOULD__NAME, ModelPackage.Literals.MOULD__MATERIAL,
             ModelPackage.Literals.MOULD__MADE_ON, ModelPackage.Literals.MOULD__CAVITIES, ModelPackage.Literals.MOULD__TURN_MINUTES, ModelPackage.Literals.MOULD__CASTS_BEFORE,
             ModelPackage.Literals.MOULD__CASTS_LIMIT, ModelPackage.Literals.MOULD__PRICE, ModelPackage.Literals.ENTRY__NOTE).map(FieldDescriptors::of).toList();
-    /** Casts left at which it is said in the colour of a caution. */
-    private static final int FEW = 2;
 
     private final Mould mould;
     private final FormPane form;
@@ -71,7 +69,7 @@ final class MouldPage extends BlockPage {
         String words = seen + (seen == 1 ? " cast" : " casts") + (mould.getCastsBefore() == null || mould.getCastsBefore() == 0 ? "" : ", " + mould.getCastsBefore()
                 + " of them before they were counted here");
         count.setWords(left == null ? words + "; no own limit is entered" : left > 0 ? words + "; " + left + " left until your own limit of " + mould.getCastsLimit()
-                : words + "; your own limit of " + mould.getCastsLimit() + " is reached: look at it closely", left != null && left <= FEW ? Ink.CAUTION : Ink.INK);
+                : words + "; your own limit of " + mould.getCastsLimit() + " is reached: look at it closely", left != null && left <= Moulds.FEW ? Ink.CAUTION : Ink.INK);
         casts.show(mould.getCasts());
     }
 
