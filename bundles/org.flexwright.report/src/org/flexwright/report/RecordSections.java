@@ -8,6 +8,7 @@ import org.flexwright.core.field.FieldDescriptors;
 import org.flexwright.core.field.FieldText;
 import org.flexwright.core.naming.Names;
 import org.flexwright.core.process.CardLine;
+import org.flexwright.core.process.Mixtures;
 import org.flexwright.core.process.RoleWords;
 import org.flexwright.core.process.StepCard;
 import org.flexwright.core.registry.Registries;
@@ -15,6 +16,7 @@ import org.flexwright.core.trial.Moulds;
 import org.flexwright.model.Instrument;
 import org.flexwright.model.Lot;
 import org.flexwright.model.MaterialGrade;
+import org.flexwright.model.MaterialUse;
 import org.flexwright.model.MaterialValue;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Premix;
@@ -105,15 +107,26 @@ final class RecordSections {
     static String premix(Premix premix) {
         List<String> said = new ArrayList<>();
         said.add(Say.it("premix", text(premix.getCode()) + (premix.getTitle() == null ? "" : ", " + premix.getTitle()), String.join("; ", premix.getIngredients().stream().map(
-                i -> TrialSection.material(i) + (i.getPlanned() == null ? "" : " " + FieldText.show(FieldDescriptors.of(ModelPackage.Literals.MATERIAL_USE__PLANNED), i
-                        .getPlanned()))).toList())) + ".");
-        if (premix.getDriedHours() != null && premix.getDriedC() != null) {
-            said.add(Say.it("premix.dried", QuantityFormat.plain(premix.getDriedHours()), QuantityFormat.plain(premix.getDriedC())));
+                i -> TrialSection.material(i) + grams(i)).toList())) + ".");
+        String hours = premix.getDriedHours() == null ? "" : " " + QuantityFormat.plain(premix.getDriedHours()) + " h";
+        String at = premix.getDriedC() == null ? "" : Say.it("premix.at", QuantityFormat.plain(premix.getDriedC()));
+        if (!hours.isEmpty() || !at.isEmpty()) {
+            said.add(Say.it("premix.dried", hours + at));
         }
         if (premix.getRestedHours() != null) {
             said.add(Say.it("premix.rest", QuantityFormat.plain(premix.getRestedHours())));
         }
         return String.join(" ", said);
+    }
+
+    /** What was weighed into a blend, else what was planned. */
+    private static String grams(MaterialUse ingredient) {
+        Double weighed = Mixtures.grams(ingredient);
+        if (weighed == null && ingredient.getPlanned() == null) {
+            return "";
+        }
+        String grams = " " + FieldText.show(FieldDescriptors.of(ModelPackage.Literals.MATERIAL_USE__PLANNED), weighed == null ? ingredient.getPlanned() : weighed);
+        return weighed == null ? Say.it("premix.planned", grams) : grams;
     }
 
     /** Materials with what is known of them and their lots. */

@@ -128,6 +128,15 @@ class PhotosTest {
         }
     }
 
+    @Test
+    void aPlaceFarOutsideTheFileSaysNothing() throws IOException {
+        byte[] jpeg = withOrientation(jpeg(new BufferedImage(64, 32, BufferedImage.TYPE_INT_RGB), 0.9f), 6);
+        for (int place : new int[] { Integer.MAX_VALUE, Integer.MAX_VALUE - 1, -1, 25 }) {
+            ByteBuffer.wrap(jpeg).putInt(16, place);
+            assertEquals(64, figure(jpeg).picture().width(), "place " + place);
+        }
+    }
+
     private static byte[] withOrientation(byte[] jpeg, int orientation) {
         ByteBuffer out = ByteBuffer.allocate(jpeg.length + 36);
         out.put(jpeg, 0, 2);

@@ -30,7 +30,7 @@ final class Exif {
     private static int in(ByteBuffer tiff) {
         tiff.order(tiff.get(0) == 'I' ? ByteOrder.LITTLE_ENDIAN : ByteOrder.BIG_ENDIAN);
         int at = tiff.getInt(4);
-        if (at < 8 || at + 2 > tiff.limit()) {
+        if (at < 8 || at > tiff.limit() - 2) {
             return 1;
         }
         int entries = tiff.getShort(at) & 0xFFFF;
