@@ -104,7 +104,8 @@ final class PremixNoun extends Noun {
         List<Map<String, Object>> rows = new ArrayList<>();
         for (Mixtures.Share share : ingredients(premix)) {
             MaterialUse of = share.of();
-            reply.line(String.format("    %-44s %10s  %s", Names.of(of), FieldText.digits(Mixtures.grams(of)) + " g", Figures.percent(share.share())));
+            String grams = Mixtures.grams(of) == null ? "?" : FieldText.digits(Mixtures.grams(of)) + " g";
+            reply.line(String.format("    %-44s %10s  %s", Names.of(of), grams, Figures.percent(share.share())));
             Map<String, Object> row = new LinkedHashMap<>();
             row.put("ingredient", Names.of(of));
             row.put("grams", Mixtures.grams(of));

@@ -11,7 +11,7 @@ import org.flexwright.core.find.Severity;
  * @param label    words beside it
  * @param number   the number as text, rounded to what is known of it
  * @param unit     its unit; empty for a plain number or words
- * @param band     how far it may be off, in the unit; empty when it has no band of its own
+ * @param band     its least and its most, in the unit: {@code 0.70 … 0.95}; empty when it has no band of its own
  * @param origin   where it comes from, in words
  * @param severity how much it matters; null when there is nothing to say
  * @param main     true for the one or two figures that stand largest

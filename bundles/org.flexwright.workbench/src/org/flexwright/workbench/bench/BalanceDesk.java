@@ -217,7 +217,7 @@ final class BalanceDesk implements AutoCloseable {
             display.asyncExec(() -> {
                 told.set(false);
                 BalanceLine line = heard.getAndSet(null);
-                if (line != null) {
+                if (line != null && connection != null) { // one that was let go has the last word no more
                     last = line;
                     lastAt = System.nanoTime() / 1_000_000;
                 }

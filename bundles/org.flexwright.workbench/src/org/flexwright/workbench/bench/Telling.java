@@ -99,7 +99,7 @@ final class Telling {
     }
 
     private static String with(BenchFigure figure) {
-        String band = figure.band().isEmpty() ? "" : "\u00b1 " + figure.band();
+        String band = figure.band().isEmpty() ? "" : "(" + figure.band() + ")";
         if (figure.main() && isLong(figure)) {
             return band;
         }

@@ -3,6 +3,7 @@ package org.flexwright.workbench.pages.batch;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Objects;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 import org.eclipse.swt.SWT;
@@ -140,9 +141,10 @@ final class BatchPage extends BlockPage {
         });
         open.stream().map(MaterialUse::getPremix).filter(Objects::nonNull).distinct().forEach(premix -> {
             double grams = open.stream().filter(use -> use.getPremix() == premix).mapToDouble(MaterialUse::getPlanned).sum();
-            double there = Stock.onHand(premix, context().session().project()).orElse(0);
-            new Prose(body, kit(), "Premix " + premix.getCode() + ": " + FieldText.number(grams, QuantityKind.MASS, "g") + (there < grams ? "; there are " + FieldText.number(Math.max(0,
-                    there), QuantityKind.MASS, "g") + ": make more of it first" : ""), there < grams ? Ink.CAUTION : Ink.INK, Role.BODY).setLayoutData(Grid.wide());
+            OptionalDouble known = Stock.onHand(premix, context().session().project());
+            double there = known.orElse(Double.NaN);
+            new Prose(body, kit(), "Premix " + premix.getCode() + ": " + FieldText.number(grams, QuantityKind.MASS, "g") + (known.isEmpty() ? "; nobody said how much of it there is" : there < grams ? "; there are " + FieldText.number(Math.max(0,
+                    there), QuantityKind.MASS, "g") + ": make more of it first" : ""), there >= grams ? Ink.INK : Ink.CAUTION, Role.BODY).setLayoutData(Grid.wide());
         });
         if (open.isEmpty()) {
             Prose.quiet(body, kit(), "No pot is left to be made.").setLayoutData(Grid.wide());
