@@ -1,6 +1,5 @@
 package org.flexwright.core.batch;
 
-import java.util.ArrayList;
 import java.util.List;
 
 import org.flexwright.core.Estimate;
@@ -30,13 +29,6 @@ public record BatchPlan(Recipe recipe, BatchWish wish, Spares spares, int parts,
         runs = List.copyOf(runs);
         needs = List.copyOf(needs);
         remarks = List.copyOf(remarks);
-    }
-
-    /** What stands in the way or must be known about the materials, each in a sentence. */
-    public List<String> materialSentences() {
-        List<String> said = new ArrayList<>();
-        needs.forEach(need -> said.addAll(need.sentences()));
-        return said;
     }
 
     /** Materials of which a lot was chosen that the recipe was not made with: they ask for a bridge trial. */

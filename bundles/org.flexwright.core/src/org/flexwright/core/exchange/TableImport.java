@@ -782,10 +782,6 @@ public final class TableImport {
         long row() {
             return row;
         }
-
-        String tableName() {
-            return table.name();
-        }
     }
 
     private static Object converted(Column c, double number, Unit from) throws NotAValue {
