@@ -1,5 +1,8 @@
 package org.flexwright.core.trial;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
 import org.flexwright.core.field.Provenances;
 import org.flexwright.core.process.GramsOfParts;
 import org.flexwright.core.session.Edit;
@@ -45,7 +48,7 @@ public final class MaterialUses {
         edit.set(use, ModelPackage.Literals.MATERIAL_USE__ROLE, PartRole.PREMIX);
     }
 
-    /** Plans the grams that follow from the parts, to hundredths as a balance shows them. Throws PlanException when none follow. */
+    /** Plans the grams that follow from the parts, to hundredths as a balance shows them, less than a gram to three digits. Throws PlanException when none follow. */
     public static void plan(Edit edit, Step step, GramsOfParts parts) {
         if (parts.problem() != null) {
             throw new PlanException(parts.problem());
@@ -54,9 +57,14 @@ public final class MaterialUses {
             double grams = parts.grams().get(i);
             if (!Double.isNaN(grams)) {
                 MaterialUse use = step.getUses().get(i);
-                edit.set(use, ModelPackage.Literals.MATERIAL_USE__PLANNED, Math.round(grams * 100) / 100.0);
+                edit.set(use, ModelPackage.Literals.MATERIAL_USE__PLANNED, rounded(grams));
                 Provenances.keep(edit, use, ModelPackage.Literals.MATERIAL_USE__PLANNED, Origin.CALCULATED, parts.source().display(), null);
             }
         }
+    }
+
+    private static double rounded(double grams) {
+        int places = grams > 0 && grams < 1 ? 2 - (int) Math.floor(Math.log10(grams)) : 2;
+        return BigDecimal.valueOf(grams).setScale(places, RoundingMode.HALF_UP).doubleValue();
     }
 }

@@ -89,7 +89,7 @@ public final class Recipes {
         }
         Trial trial = Trials.copy(edit, recipe.getPlan(), code, title == null ? Trials.words("recipe.edited", recipe.getCode(), recipe.getVersion()) : title);
         edit.set(trial, ModelPackage.Literals.TRIAL__BASED_ON, recipe.getFrom());
-        trial.setMould(recipe.getMould() == null ? null : edit.project().getMoulds().stream().filter(m -> m.getCode().equalsIgnoreCase(recipe.getMould().getCode()))
+        trial.setMould(recipe.getMould() == null ? null : edit.project().getMoulds().stream().filter(m -> m.getCode() != null && m.getCode().equalsIgnoreCase(recipe.getMould().getCode()))
                 .findFirst().orElse(null));
         RecipeMaterials.today(edit, trial);
         return trial;
