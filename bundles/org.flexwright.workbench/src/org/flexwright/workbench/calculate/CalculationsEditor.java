@@ -1,22 +1,24 @@
 package org.flexwright.workbench.calculate;
 
 import org.eclipse.core.runtime.ILog;
-import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PartInitException;
-import org.eclipse.ui.part.EditorPart;
+import org.flexwright.workbench.OnlyInput;
+import org.flexwright.workbench.UnsavedEditor;
 import org.flexwright.workbench.kit.Kit;
 import org.flexwright.workbench.project.ProjectListener;
 import org.flexwright.workbench.project.ProjectService;
 
 /** The calculations in the window. */
-public final class CalculationsEditor extends EditorPart {
+public final class CalculationsEditor extends UnsavedEditor {
 
     /** Id of this editor. */
     public static final String ID = "org.flexwright.workbench.calculations";
+
+    private static final OnlyInput INPUT = new OnlyInput("Calculations", "Every calculation the plugins bring");
 
     private final ProjectListener watcher = new ProjectListener() {
         @Override
@@ -40,7 +42,7 @@ public final class CalculationsEditor extends EditorPart {
     /** Shows the calculations, at the one with that id unless it is null. */
     public static void show(IWorkbenchWindow window, String calculation) {
         try {
-            if (window.getActivePage().openEditor(new CalculationsInput(), ID) instanceof CalculationsEditor editor && calculation != null) {
+            if (window.getActivePage().openEditor(INPUT, ID) instanceof CalculationsEditor editor && calculation != null) {
                 editor.pane.choose(calculation);
             }
         } catch (PartInitException e) {
@@ -50,10 +52,7 @@ public final class CalculationsEditor extends EditorPart {
 
     @Override
     public void init(IEditorSite site, IEditorInput input) {
-        setSite(site);
-        setInput(input);
-        setPartName(input.getName());
-        setTitleToolTip(input.getToolTipText());
+        super.init(site, input);
         projects = site.getService(ProjectService.class);
     }
 
@@ -74,25 +73,5 @@ public final class CalculationsEditor extends EditorPart {
     @Override
     public void setFocus() {
         pane.setFocus();
-    }
-
-    @Override
-    public void doSave(IProgressMonitor monitor) {
-        throw new UnsupportedOperationException("There is nothing to save: what is kept stands in a trial.");
-    }
-
-    @Override
-    public void doSaveAs() {
-        throw new UnsupportedOperationException("There is nothing to save: what is kept stands in a trial.");
-    }
-
-    @Override
-    public boolean isDirty() {
-        return false;
-    }
-
-    @Override
-    public boolean isSaveAsAllowed() {
-        return false;
     }
 }

@@ -21,9 +21,10 @@ import org.eclipse.ui.IEditorSite;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.handlers.IHandlerService;
-import org.eclipse.ui.part.EditorPart;
 import org.flexwright.core.registry.Registries;
 import org.flexwright.model.Trial;
+import org.flexwright.workbench.OnlyInput;
+import org.flexwright.workbench.UnsavedEditor;
 import org.flexwright.workbench.bench.BenchWindow;
 import org.flexwright.workbench.commands.Commands;
 import org.flexwright.workbench.kit.Grid;
@@ -36,9 +37,10 @@ import org.flexwright.workbench.project.Trouble;
 import org.flexwright.workbench.settings.Settings;
 
 /** What a window without a project shows: new, open, the example, and the projects worked on before. */
-public final class StartEditor extends EditorPart {
+public final class StartEditor extends UnsavedEditor {
 
     private static final String ID = "org.flexwright.workbench.start";
+    private static final OnlyInput INPUT = new OnlyInput("Start", "Open or make a project");
 
     private static final int WIDEST = 100;
     /** Projects touched before that have no cup in the hand any more. */
@@ -53,7 +55,7 @@ public final class StartEditor extends EditorPart {
     /** Shows the start page of a window. */
     public static void show(IWorkbenchWindow window) {
         try {
-            window.getActivePage().openEditor(new StartInput(), ID);
+            window.getActivePage().openEditor(INPUT, ID);
         } catch (PartInitException e) {
             ILog.get().error("The start page cannot be opened.", e);
         }
@@ -61,7 +63,7 @@ public final class StartEditor extends EditorPart {
 
     /** Closes it. */
     public static void hide(IWorkbenchWindow window) {
-        IEditorPart start = window.getActivePage().findEditor(new StartInput());
+        IEditorPart start = window.getActivePage().findEditor(INPUT);
         if (start != null) {
             window.getActivePage().closeEditor(start, false);
         }
@@ -69,9 +71,7 @@ public final class StartEditor extends EditorPart {
 
     @Override
     public void init(IEditorSite site, IEditorInput input) {
-        setSite(site);
-        setInput(input);
-        setPartName(input.getName());
+        super.init(site, input);
         kit = site.getService(Kit.class);
     }
 
@@ -182,25 +182,5 @@ public final class StartEditor extends EditorPart {
     @Override
     public void setFocus() {
         first.setFocus();
-    }
-
-    @Override
-    public void doSave(IProgressMonitor monitor) {
-        throw new UnsupportedOperationException("The start page holds nothing to save.");
-    }
-
-    @Override
-    public void doSaveAs() {
-        throw new UnsupportedOperationException("The start page holds nothing to save.");
-    }
-
-    @Override
-    public boolean isDirty() {
-        return false;
-    }
-
-    @Override
-    public boolean isSaveAsAllowed() {
-        return false;
     }
 }

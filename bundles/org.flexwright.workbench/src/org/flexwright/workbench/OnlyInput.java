@@ -1,11 +1,16 @@
-package org.flexwright.workbench.calculate;
+package org.flexwright.workbench;
 
 import org.eclipse.jface.resource.ImageDescriptor;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IPersistableElement;
 
-/** The input of the calculations: there is only one. */
-record CalculationsInput() implements IEditorInput {
+/**
+ * The input of an editor of which there is only one.
+ *
+ * @param name  its name on the tab
+ * @param about what it is for, a few words
+ */
+public record OnlyInput(String name, String about) implements IEditorInput {
 
     @Override
     public boolean exists() {
@@ -19,7 +24,7 @@ record CalculationsInput() implements IEditorInput {
 
     @Override
     public String getName() {
-        return "Calculations";
+        return name;
     }
 
     @Override
@@ -29,7 +34,7 @@ record CalculationsInput() implements IEditorInput {
 
     @Override
     public String getToolTipText() {
-        return "Every calculation the plugins bring";
+        return about;
     }
 
     @Override
