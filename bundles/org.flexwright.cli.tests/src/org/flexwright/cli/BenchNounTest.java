@@ -31,8 +31,8 @@ class BenchNounTest {
         bench.at("2026-05-20T12:00:00Z");
         bench.ok("project", "new", "cup.flexwright", "--title", "Cup");
         bench.ok("trial", "new", "--route", "moulding.cast");
-        bench.ok("material", "add", "--code", "A", "--name", "Part A", "--family", "pu-cast", "--role", "A");
-        bench.ok("material", "add", "--code", "B", "--name", "Part B", "--family", "pu-cast", "--role", "B");
+        bench.ok("material", "add", "--code", "A", "--name", "Part A", "--family", "pu-60a", "--role", "A");
+        bench.ok("material", "add", "--code", "B", "--name", "Part B", "--family", "pu-60a", "--role", "B");
         bench.ok("trial", "step", "T01", "mixing.weigh", "--use", "A=A:20g", "--use", "B=B:10g");
         Bench.Run shown = bench.ok("bench", "show", "T01", "--at", "1/use/0", "--json");
         assertEquals("Weigh A", word(shown, "title"));

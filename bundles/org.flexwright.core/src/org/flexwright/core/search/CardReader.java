@@ -296,7 +296,14 @@ final class CardReader {
             }
             case MaterialGrade grade -> card.text(label(called, "", false), place, joined(grade.getCode(), grade.getName(), grade.getFamily()));
             case Mould mould -> card.text(label(called, "", false), place, joined(mould.getCode(), mould.getName()));
-            case Premix premix -> card.text(label(called, "", false), place, joined(premix.getCode(), premix.getTitle()));
+            case Premix premix -> {
+                card.text(label(called, "", false), place, joined(premix.getCode(), premix.getTitle()));
+                // a lot is used wherever a blend of it is
+                premix.getIngredients().forEach(part -> {
+                    refer(card, place, "Material", part.getGrade());
+                    refer(card, place, "Lot", part.getLot());
+                });
+            }
             case Recipe recipe -> card.text(label(called, "", false), place, Names.tab(recipe));
             case Trial trial -> card.text(label(called, "", false), place, trial.getCode());
             case Session session -> card.text(label("Session", "", false), place, joined(session.getCode(), session.getWho()));
