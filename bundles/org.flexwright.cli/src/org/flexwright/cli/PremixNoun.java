@@ -102,7 +102,7 @@ final class PremixNoun extends Noun {
         reply.line("premix " + premix.getCode() + Words.tail(", ", premix.getTitle()) + ": " + grams(made) + " made, " + grams(left) + " left");
         treatment(premix, reply);
         List<Map<String, Object>> rows = new ArrayList<>();
-        for (Mixtures.Share share : ingredients(premix)) {
+        for (Mixtures.Share share : Mixtures.shares(premix)) {
             MaterialUse of = share.of();
             String grams = Mixtures.grams(of) == null ? "?" : FieldText.digits(Mixtures.grams(of)) + " g";
             reply.line(String.format("    %-44s %10s  %s", Names.of(of), grams, Figures.percent(share.share())));
@@ -133,13 +133,6 @@ final class PremixNoun extends Noun {
         if (!words.isEmpty()) {
             reply.line("    " + String.join(", ", words));
         }
-    }
-
-    /** Its ingredients with their shares: what a use of it would count as. */
-    private static List<Mixtures.Share> ingredients(Premix premix) {
-        MaterialUse whole = ModelFactory.eINSTANCE.createMaterialUse();
-        whole.setPremix(premix);
-        return Mixtures.shares(whole);
     }
 
     private static String grams(OptionalDouble grams) {

@@ -8,8 +8,8 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 
-import org.flexwright.core.field.FieldDescriptors;
 import org.flexwright.core.field.FieldText;
+import org.flexwright.core.process.Mixtures;
 import org.flexwright.core.process.RoleWords;
 import org.flexwright.core.process.StepKind;
 import org.flexwright.core.registry.Registries;
@@ -20,7 +20,6 @@ import org.flexwright.model.MaterialGrade;
 import org.flexwright.model.MaterialUse;
 import org.flexwright.model.MaterialValue;
 import org.flexwright.model.Measurement;
-import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Mould;
 import org.flexwright.model.Premix;
 import org.flexwright.model.Weighing;
@@ -92,17 +91,22 @@ final class PackMaterials {
         return gauges;
     }
 
-    /** What is weighed; under a blend what is in it, without grams of its own. */
+    /** What is weighed; under a blend what is in it, with the grams of it in what is weighed of the blend. */
     private Stream<List<String>> rows(MaterialUse use) {
-        return use.getPremix() == null ? Stream.of(row(use, true)) : Stream.concat(Stream.of(row(use, true)), use.getPremix().getIngredients().stream().map(i -> row(i,
-                false)));
+        if (use.getPremix() == null) {
+            return Stream.of(row(use, true, use.getPlanned()));
+        }
+        return Stream.concat(Stream.of(row(use, true, use.getPlanned())), use.getPremix().getIngredients().stream().map(i -> row(i, false, inside(use, i))));
     }
 
-    private List<String> row(MaterialUse use, boolean weighed) {
+    private static Double inside(MaterialUse blend, MaterialUse ingredient) {
+        return blend.getPlanned() == null ? null : Mixtures.shares(blend).stream().filter(s -> s.of() == ingredient).findFirst().map(s -> s.share() * blend.getPlanned()).orElse(null);
+    }
+
+    private List<String> row(MaterialUse use, boolean weighed, Double planned) {
         Lot lot = use.getLot();
         String name = use.getPremix() != null ? use.getPremix().getCode() + words(use.getPremix().getTitle()) : use.getGrade() == null ? "" : RecordSections.name(use.getGrade());
-        String grams = use.getPlanned() == null || !weighed ? "" : FieldText.show(FieldDescriptors.of(ModelPackage.Literals.MATERIAL_USE__PLANNED), use.getPlanned()).replaceFirst(
-                " g$", "");
+        String grams = planned == null ? "" : FieldText.digits(planned);
         return List.of(name, weighed ? role(use) : Say.it("use.inside", role(use)), grams, lot == null ? "" : words(lot.getCode(), ""), lot == null ? "" : Objects.toString(lot.getOpened(), ""),
                 lot == null ? "" : Objects.toString(lot.getExpires(), ""), lot == null ? "" : sheet(lot));
     }

@@ -15,6 +15,7 @@ import org.flexwright.core.naming.Names;
 import org.flexwright.core.process.CardLine;
 import org.flexwright.core.process.HazardPrompt;
 import org.flexwright.core.process.Mixtures;
+import org.flexwright.core.process.RoleWords;
 import org.flexwright.core.process.StepCard;
 import org.flexwright.core.process.StepKind;
 import org.flexwright.core.process.WorkingTime;
@@ -22,7 +23,9 @@ import org.flexwright.core.process.WorkingTimes;
 import org.flexwright.core.registry.Registries;
 import org.flexwright.core.view.TimeLine;
 import org.flexwright.model.Decision;
+import org.flexwright.model.MaterialUse;
 import org.flexwright.model.NoteKind;
+import org.flexwright.model.PartRole;
 import org.flexwright.model.Session;
 import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
@@ -164,9 +167,16 @@ final class PackProcedure {
 
     private void mend(Step step, Blocks content) {
         Double ratio = Mixtures.of(step).plannedRatio();
-        if (ratio != null && ratio > 0) {
-            content.say(Say.it("step.mend", FieldText.digits(ratio / 100), FieldText.digits(100 / ratio)));
+        Optional<MaterialUse> a = Mixtures.brings(step, PartRole.COMPONENT_A);
+        Optional<MaterialUse> b = Mixtures.brings(step, PartRole.COMPONENT_B);
+        if (ratio != null && ratio > 0 && a.isPresent() && b.isPresent()) {
+            double each = ratio / 100 * Mixtures.share(a.get(), PartRole.COMPONENT_A) / Mixtures.share(b.get(), PartRole.COMPONENT_B);
+            content.say(Say.it("step.mend", added(a.get()), FieldText.digits(each), added(b.get()), FieldText.digits(1 / each)));
         }
+    }
+
+    private static String added(MaterialUse use) {
+        return use.getPremix() == null ? RoleWords.of(use.getRole()) : Say.it("step.mend.blend", Objects.toString(use.getPremix().getCode(), ""));
     }
 
     private void cautions(Step step, int number, Blocks content) {

@@ -106,8 +106,9 @@ final class RecordSections {
     /** A blend with what went in. */
     static String premix(Premix premix) {
         List<String> said = new ArrayList<>();
+        List<Mixtures.Share> shares = Mixtures.shares(premix);
         said.add(Say.it("premix", text(premix.getCode()) + (premix.getTitle() == null ? "" : ", " + premix.getTitle()), String.join("; ", premix.getIngredients().stream().map(
-                i -> TrialSection.material(i) + grams(i)).toList())) + ".");
+                i -> TrialSection.material(i) + grams(i) + share(i, shares)).toList())) + ".");
         String hours = premix.getDriedHours() == null ? "" : " " + QuantityFormat.plain(premix.getDriedHours()) + " h";
         String at = premix.getDriedC() == null ? "" : Say.it("premix.at", QuantityFormat.plain(premix.getDriedC()));
         if (!hours.isEmpty() || !at.isEmpty()) {
@@ -127,6 +128,10 @@ final class RecordSections {
         }
         String grams = " " + FieldText.show(FieldDescriptors.of(ModelPackage.Literals.MATERIAL_USE__PLANNED), weighed == null ? ingredient.getPlanned() : weighed);
         return weighed == null ? Say.it("premix.planned", grams) : grams;
+    }
+
+    private static String share(MaterialUse ingredient, List<Mixtures.Share> shares) {
+        return shares.stream().filter(s -> s.of() == ingredient).findFirst().map(s -> " " + Say.it("premix.share", FieldText.digits(100 * s.share()))).orElse("");
     }
 
     /** Materials with what is known of them and their lots. */

@@ -1,8 +1,10 @@
 package org.flexwright.core.process;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 import org.flexwright.model.MaterialUse;
@@ -44,11 +46,17 @@ public final class Mixtures {
 
     /** What a use counts as: itself, or the ingredients of its premix. A premix with an unknown amount in it counts as itself. */
     public static List<Share> shares(MaterialUse use) {
-        OptionalDouble mass = use.getPremix() == null ? OptionalDouble.empty() : mass(use.getPremix());
+        List<Share> inside = use.getPremix() == null ? List.of() : shares(use.getPremix());
+        return inside.isEmpty() ? List.of(new Share(use, 1)) : inside;
+    }
+
+    /** What a premix is made of; empty when an amount in it is unknown. */
+    public static List<Share> shares(Premix premix) {
+        OptionalDouble mass = mass(premix);
         if (mass.isEmpty() || !(mass.getAsDouble() > 0)) {
-            return List.of(new Share(use, 1));
+            return List.of();
         }
-        return use.getPremix().getIngredients().stream().map(part -> new Share(part, grams(part) / mass.getAsDouble())).filter(s -> s.share() > 0).toList();
+        return premix.getIngredients().stream().map(part -> new Share(part, grams(part) / mass.getAsDouble())).filter(s -> s.share() > 0).toList();
     }
 
     /** The materials a step handles, premixes taken apart. */
@@ -59,6 +67,12 @@ public final class Mixtures {
     /** The share of a role in what is weighed, 0 to 1. */
     public static double share(MaterialUse use, PartRole role) {
         return shares(use).stream().filter(s -> s.of().getRole() == role).mapToDouble(Share::share).sum();
+    }
+
+    /** What is added when a component is short: the component itself, else the premix that brings most of it. Empty when nothing brings it. */
+    public static Optional<MaterialUse> brings(Step step, PartRole role) {
+        return step.getUses().stream().filter(use -> use.getRole() == role && use.getPremix() == null).findFirst()
+                .or(() -> step.getUses().stream().filter(use -> share(use, role) > 0).max(Comparator.comparingDouble(use -> share(use, role))));
     }
 
     /** Grams of a premix that were made; empty when an ingredient has no weighed amount. */
