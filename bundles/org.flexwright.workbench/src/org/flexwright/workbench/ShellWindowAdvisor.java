@@ -63,6 +63,9 @@ final class ShellWindowAdvisor extends WorkbenchWindowAdvisor {
         WindowIcon.put(window.getShell(), window.getService(Kit.class));
         window.getShell().getDisplay().asyncExec(() -> window.getService(Kit.class).redress(window.getShell()));
         projects.addListener(new Title(window, projects));
+        if (window.getActivePage() != null) {
+            window.getActivePage().closeAllEditors(false); // after a run that was broken off the tabs of that time come back, with nothing in them
+        }
         window.getService(Finder.class); // from now on it reads every project that is opened
         if (arguments.open().isPresent()) {
             Trouble.guard(window.getShell(), "Not opened", () -> projects.open(arguments.open().get()));
@@ -71,6 +74,15 @@ final class ShellWindowAdvisor extends WorkbenchWindowAdvisor {
         }
         if (projects.session().isEmpty()) {
             StartEditor.show(window);
+        }
+        window.getShell().getDisplay().asyncExec(() -> focus(window));
+    }
+
+    /** What was opened before the window was seen could not take the focus, and without a focus no key is heard. */
+    private static void focus(IWorkbenchWindow window) {
+        if (!window.getShell().isDisposed() && window.getShell().getDisplay().getFocusControl() == null && window.getActivePage() != null
+                && window.getActivePage().getActivePart() != null) {
+            window.getActivePage().getActivePart().setFocus();
         }
     }
 

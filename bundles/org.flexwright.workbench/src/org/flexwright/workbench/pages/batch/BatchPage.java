@@ -4,6 +4,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import org.eclipse.swt.SWT;
@@ -133,7 +134,7 @@ final class BatchPage extends BlockPage {
             lots.stream().filter(lot -> Stock.expired(lot, day)).forEach(lot -> new Prose(body, kit(), "Lot " + lot.getCode() + " expires on " + lot.getExpires() + ", before the batch begins.",
                     Ink.CAUTION, Role.BODY).setLayoutData(Grid.wide()));
             StockLine.of(context().session().project(), grade, day).stream().filter(line -> line.expired() && !lots.contains(line.lot())).forEach(line -> Prose.quiet(body, kit(),
-                    "Lot " + line.lot().getCode() + " expires on " + line.lot().getExpires() + " and is left aside.").setLayoutData(Grid.wide()));
+                    "Lot " + line.lot().getCode() + " is good until " + line.lot().getExpires() + " and is left aside from then on.").setLayoutData(Grid.wide()));
             double lotless = open.stream().filter(use -> use.getGrade() == grade && use.getLot() == null).mapToDouble(MaterialUse::getPlanned).sum();
             if (lotless > 0) {
                 new Prose(body, kit(), FieldText.number(lotless, QuantityKind.MASS, "g") + " of it have no lot: buy some.", Ink.CAUTION, Role.BODY).setLayoutData(Grid.wide());
@@ -155,12 +156,16 @@ final class BatchPage extends BlockPage {
         Composite body = cards.emptied();
         for (BatchCard card : BatchCard.of(batch, context().registries())) {
             new Prose(body, kit(), card.title(), Ink.INK, Role.STRONG).setLayoutData(Grid.wide(2));
-            Prose.quiet(body, kit(), String.join("; ", card.facts())).setLayoutData(Grid.wide(2));
+            Prose.quiet(body, kit(), card.facts().stream().map(BatchPage::withoutStop).collect(Collectors.joining("; ")) + ".").setLayoutData(Grid.wide(2));
             card.steps().stream().flatMap(step -> step.lines().stream()).filter(line -> line.name().startsWith("uses/")).forEach(line -> {
                 kit().quiet(body, line.label());
                 Prose.text(body, kit(), line.planned() + (line.actual().isEmpty() ? "" : ", weighed " + line.actual())).setLayoutData(Grid.wide());
             });
         }
+    }
+
+    private static String withoutStop(String fact) {
+        return fact.endsWith(".") ? fact.substring(0, fact.length() - 1) : fact;
     }
 
     private void close() {

@@ -41,9 +41,9 @@ final class StockPage extends BlockPage {
         super(parent, context);
         project = (Project) context.subject();
         Block shelf = new Block(body(), kit(), "On the shelf", 1, Spacing.FIELDS);
-        lots = new Listing<>(shelf.body(), kit(), "Lots on the shelf", 20, List.of(Column.text("Material", 24, line -> line.grade().getName() == null ? line.grade().getCode() : line
+        lots = new Listing<>(shelf.body(), kit(), "Lots on the shelf", 20, List.of(Column.text("Material", 36, line -> line.grade().getName() == null ? line.grade().getCode() : line
                 .grade().getName()), Column.text("Lot", 10, line -> Objects.toString(line.lot().getCode(), "")), Column.number("On hand, g", 11, line -> grams(line.onHand())), Column.number("Reserved, g", 12, line -> line.reserved() > 0 ? grams(line.reserved()) : ""), Column.number("Free, g", 9, line -> line.expired() ? "" : grams(line.free())),
-                new Column<>("Good until", 22, false, line -> line.lot().getExpires() == null ? "" : line.expired() ? "▲ expired " + line.lot().getExpires() : line.lot()
+                new Column<>("Good until", 20, false, line -> line.lot().getExpires() == null ? "" : line.expired() ? "▲ expired " + line.lot().getExpires() : line.lot()
                         .getExpires().toString(), line -> line.expired() ? Ink.CAUTION : Ink.INK)));
         lots.control().setLayoutData(Grid.wide());
         lots.whenOpened(line -> context.open(line.lot()));

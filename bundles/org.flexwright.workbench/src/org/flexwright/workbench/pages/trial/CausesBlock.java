@@ -69,7 +69,7 @@ final class CausesBlock {
         new Prose(left, kit, shape(cause.standing()) + " " + cause.standing().words(), cause.standing() == Standing.RECORDED ? Ink.CAUTION : Ink.QUIET, Role.BODY)
                 .setLayoutData(Grid.wide());
         Composite right = kit.pane(row, 1, Spacing.NONE);
-        right.setLayoutData(Grid.wide());
+        right.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
         (cleared ? Prose.quiet(right, kit, cause.evidence().text()) : Prose.text(right, kit, cause.evidence().text())).setLayoutData(Grid.wide());
         if (!cleared) {
             if (cause.stiffness() != null) {

@@ -5,6 +5,7 @@ import java.util.Set;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.swt.custom.StackLayout;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.flexwright.core.find.Remark;
@@ -16,7 +17,9 @@ import org.flexwright.workbench.kit.FindingStrip;
 import org.flexwright.workbench.kit.Grid;
 import org.flexwright.workbench.kit.Kit;
 import org.flexwright.workbench.kit.Palette.Ink;
+import org.flexwright.workbench.kit.ScrollPane;
 import org.flexwright.workbench.kit.Spacing;
+import org.flexwright.workbench.kit.Type.Role;
 import org.flexwright.workbench.pages.EditorPage;
 import org.flexwright.workbench.pages.PageContext;
 import org.flexwright.workbench.pages.common.Flow;
@@ -26,10 +29,13 @@ import org.flexwright.workbench.pages.common.Settling;
 /** One of the curves a trial's steps offer, with what belongs to it below. */
 final class PlotsPage implements EditorPage {
 
+    /** The chart keeps this height, in lines of text, however much there is to say below it. */
+    private static final int LINES = 16;
+
     private final PageContext context;
     private final Trial trial;
     private final Kit kit;
-    private final Composite root;
+    private final ScrollPane root;
     private final PickBox<StepPlot> which;
     private final Composite stack;
     private final ChartPane chart;
@@ -42,23 +48,25 @@ final class PlotsPage implements EditorPage {
         this.context = context;
         this.trial = (Trial) context.subject();
         this.kit = context.kit();
-        root = kit.pane(parent, 1, Spacing.NONE);
-        Composite edge = kit.pane(root, 1, new Spacing(6, 3, 0, 0));
+        root = new ScrollPane(parent, kit, 1, Spacing.NONE);
+        Composite edge = kit.pane(root.body(), 1, new Spacing(6, 3, 0, 0));
         edge.setLayoutData(Grid.wide());
         Composite bar = Flow.pane(edge, kit, Ink.PAPER);
         bar.setLayoutData(Grid.wide());
         kit.text(bar, "Curve");
         which = new PickBox<>(bar, kit, "Curve to draw", null, PlotsPage::words);
         which.whenChosen(this::draw);
-        stack = kit.pane(root, 1, Spacing.NONE);
+        stack = kit.pane(root.body(), 1, Spacing.NONE);
         stack.setLayout(new StackLayout());
-        stack.setLayoutData(Grid.fill());
+        GridData room = Grid.fill();
+        stack.setLayoutData(room);
+        kit.whenDressed(stack, () -> room.heightHint = LINES * kit.type().lineHeight(Role.BODY));
         chart = new ChartPane(stack, kit);
         none = new EmptyState(stack, kit, "Nothing can be drawn yet; what is missing stands below.", null, null);
-        remarks = kit.pane(root, 1, new Spacing(6, 3, 0, 2));
+        remarks = kit.pane(root.body(), 1, new Spacing(6, 3, 0, 2));
         remarks.setLayoutData(Grid.wide());
         refresh();
-        Settling.keep(kit, root, () -> { });
+        Settling.keep(kit, root, root::reflow);
     }
 
     private static String words(StepPlot plot) {
@@ -91,8 +99,7 @@ final class PlotsPage implements EditorPage {
                 FindingStrip.of(remarks, kit, remark).setLayoutData(Grid.wide());
             }
         }
-        stack.layout();
-        root.layout(true, true);
+        root.reflow();
     }
 
     @Override
