@@ -3,7 +3,6 @@ package org.flexwright.workbench.bench;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.Consumer;
 
@@ -525,8 +524,7 @@ final class BenchDesk {
         if (value.isEmpty()) {
             settle(balance.refusal(), "", tap);
         } else {
-            String label = tap.label().toLowerCase(Locale.ROOT).startsWith("weigh") ? tap.label() : tap.label() + ": " + value;
-            settle(work.tap(tap, value), label, tap);
+            settle(work.tap(tap, value), tap.label() + ": " + value, tap);
         }
     }
 

@@ -149,7 +149,7 @@ final class Story extends BenchPart {
 
     private String foot() {
         int count = pages().size();
-        return count < 2 ? "" : "\u25b8 " + (page + 1) + " of " + count + ", touch for more";
+        return count < 2 ? "" : "\u25b8 " + (page + 1) + " of " + count + (page + 1 < count ? ", touch for more" : ", touch for the first again");
     }
 
     @Override

@@ -12,6 +12,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
@@ -157,6 +158,12 @@ public final class SubjectEditor extends EditorPart {
     @Override
     public void setFocus() {
         top().setFocus();
+        Display display = stack.getDisplay();
+        display.asyncExec(() -> { // what was not drawn yet did not take the focus, and without a focus no key is heard
+            if (!stack.isDisposed() && display.getFocusControl() == null && display.getActiveShell() == stack.getShell() && stack.isVisible()) {
+                top().setFocus();
+            }
+        });
     }
 
     @Override
