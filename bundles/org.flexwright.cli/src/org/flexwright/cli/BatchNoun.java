@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -214,10 +215,10 @@ final class BatchNoun extends Noun {
             if (two == null) {
                 return reply;
             }
-            Trial[] made = new Trial[1];
-            session.execute("Bridge trial of " + all.recipe().getCode(), edit -> made[0] = Batches.bridge(edit, two, all, services.registries()));
-            reply.line("Trial " + made[0].getCode() + ": " + made[0].getTitle());
-            return reply.words("trial", made[0].getCode());
+            List<Trial> made = new ArrayList<>();
+            session.execute("Bridge trial of " + all.recipe().getCode(), edit -> made.addAll(Batches.bridge(edit, two, all, services.registries())));
+            made.forEach(trial -> reply.line("Trial " + trial.getCode() + ": " + trial.getTitle()));
+            return reply.words("trial", String.join(", ", made.stream().map(Trial::getCode).toList()));
         }
     }
 

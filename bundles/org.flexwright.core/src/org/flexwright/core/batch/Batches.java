@@ -121,19 +121,23 @@ public final class Batches {
     }
 
     /**
-     * The trial that tells whether another lot is alike: two parts with the lots of today.
+     * The trials that tell whether another lot is alike: two parts with the lots of today, in one trial, or in two where one pot does not fill both.
      *
      * @param two a plan of two parts of the same recipe, without spares
      * @param of  the plan whose lots are new
      */
-    public static Trial bridge(Edit edit, BatchPlan two, BatchPlan of, StepKinds kinds) {
+    public static List<Trial> bridge(Edit edit, BatchPlan two, BatchPlan of, StepKinds kinds) {
         if (of.newLots().isEmpty()) {
             throw refused("noBridge", of.recipe().getCode());
         }
-        List<String> lots = of.newLots().stream().flatMap(need -> need.newLots().stream()).map(lot -> lot.getCode()).distinct().toList();
-        Trial trial = pot(edit, two, two.runs().getFirst(), kinds, say("bridge", String.join(", ", lots)));
-        trial.setIdea(say("bridge.idea", of.recipe().getCode(), of.recipe().getVersion(), String.join(", ", lots)));
-        return trial;
+        String lots = String.join(", ", of.newLots().stream().flatMap(need -> need.newLots().stream()).map(lot -> lot.getCode()).distinct().toList());
+        List<Trial> trials = new ArrayList<>();
+        for (BatchRun run : two.runs()) {
+            Trial trial = pot(edit, two, run, kinds, two.runs().size() == 1 ? say("bridge", lots) : say("bridge.one", lots, run.number(), two.runs().size()));
+            trial.setIdea(say("bridge.idea", of.recipe().getCode(), of.recipe().getVersion(), lots));
+            trials.add(trial);
+        }
+        return trials;
     }
 
     /** Closes a batch: its pots reserve nothing any more. */

@@ -170,7 +170,7 @@ public final class MakeBlock {
         BatchWish two = new BatchWish(2, 0, plan.wish().start(), plan.wish().zone(), plan.wish().opens(), plan.wish().closes(), plan.wish().moulds(), null, null);
         if (BatchPlanner.plan(context.session().project(), recipe, two, context.registries()) instanceof Outcome.Done<BatchPlan> done) {
             Trial[] made = new Trial[1];
-            if (doing.edit("bridge trial", edit -> made[0] = Batches.bridge(edit, done.results(), plan, context.registries()))) {
+            if (doing.edit("bridge trial", edit -> made[0] = Batches.bridge(edit, done.results(), plan, context.registries()).getFirst())) {
                 context.open(made[0]);
             }
         }
