@@ -445,7 +445,12 @@ final class BenchDesk {
     }
 
     private void give(BenchTap tap, String given) {
-        settle(work.tap(tap, given), tap.label(), tap);
+        settle(work.tap(tap, given), done(tap, given), tap);
+    }
+
+    /** What was answered, with the answer: a tick beside the bare question would read as a yes. */
+    private static String done(BenchTap tap, String given) {
+        return tap.choices().stream().filter(c -> c.value().equals(given)).map(c -> tap.label() + ": " + c.label()).findFirst().orElse(tap.label());
     }
 
     private void settle(String refusal, String done, BenchTap tap) {
