@@ -171,7 +171,7 @@ final class BatchNoun extends Noun {
     }
 
     private static Map<String, Object> lot(LotPick pick) {
-        return Map.of("lot", pick.lot().getCode(), "grams", pick.grams());
+        return Map.of("lot", String.valueOf(pick.lot().getCode()), "grams", pick.grams());
     }
 
     private static String moment(Instant at, ZoneId zone) {

@@ -71,8 +71,8 @@ final class UseWords {
         return String.join(", ", words);
     }
 
-    /** A mass as the balance shows it: hundredths of a gram. */
+    /** A mass as the balance shows it: hundredths of a gram, thousandths of a pinch. */
     static String grams(double grams) {
-        return FieldText.fixed(grams, 2) + " g";
+        return FieldText.fixed(grams, Math.abs(grams) < 1 ? 3 : 2) + " g";
     }
 }
