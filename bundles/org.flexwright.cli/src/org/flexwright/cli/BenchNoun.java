@@ -172,7 +172,7 @@ final class BenchNoun extends Noun {
             reply.item(row(mark));
         }
         for (BenchTap tap : screen.taps()) {
-            reply.line("  tap " + tap.key() + "   " + tap.label() + (tap.kind() == BenchTap.Kind.TOUCH ? "" : " <" + word(tap.kind()) + ">"));
+            reply.line("  tap " + tap.key() + "   " + tap.label() + given(tap));
             Map<String, Object> row = row("tap", tap.key(), tap.label());
             row.put("kind", word(tap.kind()));
             row.put("rank", word(tap.rank()));
@@ -219,6 +219,15 @@ final class BenchNoun extends Noun {
         row.put("name", name);
         row.put("label", label);
         return row;
+    }
+
+    /** What a tap asks for; of a choice the words it takes. */
+    private static String given(BenchTap tap) {
+        if (tap.kind() == BenchTap.Kind.TOUCH) {
+            return "";
+        }
+        List<String> choices = tap.choices().stream().map(BenchTap.Choice::value).toList();
+        return " <" + (tap.kind() == BenchTap.Kind.CHOICE && !choices.isEmpty() ? String.join(" | ", choices) : word(tap.kind())) + ">";
     }
 
     private static String word(Enum<?> constant) {

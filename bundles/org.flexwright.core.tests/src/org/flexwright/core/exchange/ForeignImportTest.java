@@ -18,6 +18,9 @@ import org.flexwright.core.session.RefusedException;
 import org.flexwright.model.MaterialGrade;
 import org.flexwright.model.MaterialUse;
 import org.flexwright.model.ModelFactory;
+import org.flexwright.model.ModelPackage;
+import org.flexwright.model.PartRole;
+import org.flexwright.model.Premix;
 import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
 import org.flexwright.model.Weighing;
@@ -98,5 +101,27 @@ class ForeignImportTest {
         refused("row 2, column net", "Item;net", "A;1.234,5");
         assertThrows(RefusedException.class, () -> plan(Map.of("material", "Thing"), Decimal.ASK, "Item,net", "A,1"));
         assertThrows(RefusedException.class, () -> plan(Map.of("weight", "net"), Decimal.ASK, "Item,net", "A,1"));
+    }
+
+    /** As on the bench: a premix by its code or title, a component by its letter where no material is called so. */
+    @Test
+    void aPremixAndARoleAreNamesToo() throws IOException {
+        session.execute("Premix", edit -> {
+            Premix premix = ModelFactory.eINSTANCE.createPremix();
+            premix.setCode("X1");
+            premix.setTitle("powder in B");
+            edit.add(session.project(), ModelPackage.Literals.PROJECT__PREMIXES, premix);
+            MaterialUse blend = ModelFactory.eINSTANCE.createMaterialUse();
+            blend.setRole(PartRole.PREMIX);
+            blend.setPremix(premix);
+            edit.add(session.project().getTrials().get(0).getSteps().get(0), ModelPackage.Literals.STEP__USES, blend);
+            edit.set(use, ModelPackage.Literals.MATERIAL_USE__ROLE, PartRole.COMPONENT_B);
+        });
+        ImportPlan plan = plan(Map.of("material", "Item"), Decimal.ASK, "Item;net", "x1;12,5", "Powder in B;1", "part B;2", "B;3", "A;4", "Premix;5");
+        assertEquals(List.of(), plan.refusals());
+        session.execute("Import weighings", plan::apply);
+        assertEquals(List.of(2.0, 3.0, 4.0), use.getWeighings().stream().map(Weighing::getNet).toList());
+        assertEquals(List.of(12.5, 1.0, 5.0), session.project().getTrials().get(0).getSteps().get(0).getUses().get(1).getWeighings().stream().map(Weighing::getNet).toList());
+        assertEquals(1, plan(Map.of("material", "Item"), Decimal.ASK, "Item;net", "filler;1").refused());
     }
 }

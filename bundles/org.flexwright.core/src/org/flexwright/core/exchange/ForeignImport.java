@@ -16,6 +16,7 @@ import java.util.regex.Pattern;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.flexwright.core.Message;
 import org.flexwright.core.exchange.ImportChange.Kind;
+import org.flexwright.core.naming.Find;
 import org.flexwright.core.naming.Names;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.reading.ParsedReading;
@@ -115,7 +116,7 @@ public final class ForeignImport {
 
     private void weighing(List<Step> steps, Instrument balance, CsvIn in, long row) {
         String material = cell(in, "material");
-        List<MaterialUse> uses = steps.stream().flatMap(s -> s.getUses().stream()).filter(u -> called(u, material)).toList();
+        List<MaterialUse> uses = called(steps.stream().flatMap(s -> s.getUses().stream()).toList(), material);
         if (uses.size() != 1) {
             refuse(row, headers.get("material"), uses.isEmpty() ? "foreign.material" : "foreign.materials", material, steps.stream().flatMap(s -> s.getUses()
                     .stream()).map(Names::of).distinct().toList());
@@ -145,8 +146,14 @@ public final class ForeignImport {
         });
     }
 
+    /** Those called so by material, lot or premix; when there is none, those that do what the name says: A, B, filler. */
+    private static List<MaterialUse> called(List<MaterialUse> uses, String name) {
+        List<MaterialUse> named = uses.stream().filter(u -> called(u, name)).toList();
+        return named.isEmpty() ? uses.stream().filter(u -> Find.isRole(u.getRole(), name)).toList() : named;
+    }
+
     private static boolean called(MaterialUse use, String name) {
-        return use.getGrade() != null && (name.equalsIgnoreCase(use.getGrade().getCode()) || name.equalsIgnoreCase(use.getGrade().getName())) || use.getLot() != null
+        return use.getPremix() != null && (name.equalsIgnoreCase(use.getPremix().getCode()) || name.equalsIgnoreCase(use.getPremix().getTitle())) || use.getGrade() != null && (name.equalsIgnoreCase(use.getGrade().getCode()) || name.equalsIgnoreCase(use.getGrade().getName())) || use.getLot() != null
                 && name.equalsIgnoreCase(use.getLot().getCode());
     }
 

@@ -180,7 +180,16 @@ public final class Find {
 
     /** A role by its word; A and B are the components, "part A" too. */
     public static PartRole role(String typed) {
-        return word("role", Arrays.asList(PartRole.values()), typed.strip().replaceFirst("(?i)^(part|component)[\\s_-]+(?=[ab]$)", ""));
+        return word("role", Arrays.asList(PartRole.values()), bare(typed));
+    }
+
+    /** True when a person means this role: as {@link #role}, without complaint about words that are none. */
+    public static boolean isRole(PartRole role, String typed) {
+        return Names.word(role).equalsIgnoreCase(bare(typed).replace('-', ' ').replace('_', ' '));
+    }
+
+    private static String bare(String role) {
+        return role.strip().replaceFirst("(?i)^(part|component)[\\s_-]+(?=[ab]$)", "");
     }
 
     /** Everything of the project that a person calls exactly so: by its code, its name, or a code with the code of what it belongs to ({@code T07 P2}, {@code A1/L7}). */
