@@ -162,8 +162,14 @@ final class Telling {
 
     /** A mark in a line: shape, label, how long. */
     static String line(BenchMark mark) {
-        return mark.shape() + " " + mark.label() + ": " + (mark.state() == BenchMark.State.COMING || mark.state() == BenchMark.State.SOON ? "in " + left(mark.until())
+        return mark.shape() + " " + brief(mark) + ": " + (mark.state() == BenchMark.State.COMING || mark.state() == BenchMark.State.SOON ? "in " + left(mark.until())
                 : mark.state() == BenchMark.State.OVER ? mark.word() + " for " + left(mark.until()) : mark.word());
+    }
+
+    /** The name of a mark without what it means, which no line at the bench has room for: {@code End of working time: its viscosity has doubled}. */
+    private static String brief(BenchMark mark) {
+        int means = mark.label().indexOf(": ");
+        return means < 0 ? mark.label() : mark.label().substring(0, means);
     }
 
     /** A length as it is read aloud: {@code 1:12}, {@code 16 h}. */
@@ -173,7 +179,7 @@ final class Telling {
 
     /** Moments on the line of a cup whose contact is known. */
     static List<MarksBar.Moment> moments(List<BenchMark> marks, Instant contact) {
-        return marks.stream().map(m -> new MarksBar.Moment(m.label().toLowerCase(Locale.ROOT), minutes(contact, m.low()), minutes(contact, m.likely()),
+        return marks.stream().map(m -> new MarksBar.Moment(brief(m).toLowerCase(Locale.ROOT), minutes(contact, m.low()), minutes(contact, m.likely()),
                 minutes(contact, m.high()), m.state() == BenchMark.State.DONE, m.key().equals("working"))).toList();
     }
 
@@ -185,7 +191,7 @@ final class Telling {
     static CupStrip.Cup cup(BenchCup cup) {
         String brief = cup.cup() + "  " + cup.clock().text();
         String shape = cup.nextDue() == null ? "" : cup.nextDue().shape();
-        String due = cup.nextDue() == null ? cup.doing() : cup.nextDue().label();
+        String due = cup.nextDue() == null ? cup.doing() : brief(cup.nextDue());
         return new CupStrip.Cup(cup.trial().getId(), brief, shape, due, "Cup " + brief + ", " + cup.doing() + (cup.nextDue() == null ? "" : ", " + line(cup.nextDue())));
     }
 }
