@@ -63,7 +63,7 @@ public final class MakeBlock {
         this.doing = doing;
         this.grown = grown;
         Block block = new Block(parent, kit, "Make so many", 1, Spacing.FIELDS);
-        Composite line = kit.pane(block.body(), 9, Spacing.FIELDS);
+        Composite line = kit.pane(block.body(), 4, Spacing.FIELDS);
         parts = ask(line, "Good parts wanted", 6, USUAL);
         spares = ask(line, "Spares", 6, "");
         spares.setMessage("propose");
