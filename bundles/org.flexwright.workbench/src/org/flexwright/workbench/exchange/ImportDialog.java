@@ -101,9 +101,9 @@ public final class ImportDialog extends Dialog {
         Kit.name(table.getTable(), "List of what would change");
         table.getTable().setHeaderVisible(true);
         column(columns, "What", 2, 9, line -> line.what);
-        column(columns, "About", 10, 30, line -> line.about);
-        column(columns, "From", 3, 12, line -> line.from);
-        column(columns, "To", 3, 12, line -> line.to);
+        column(columns, "About", 7, 30, line -> line.about);
+        column(columns, "From", 4, 18, line -> line.from);
+        column(columns, "To", 4, 18, line -> line.to);
         column(columns, "Table, row", 3, 14, line -> line.where);
         kit.rows(table.getTable());
         // a refusal or a note is a whole sentence, longer than a cell

@@ -182,9 +182,9 @@ public final class ProjectTreeView extends ViewPart {
 
     @Override
     public void setFocus() {
-        if (projects.session().isPresent()) {
+        if (tree != null && projects.session().isPresent()) {
             tree.getTree().setFocus();
-        } else {
+        } else if (empty != null) {
             empty.setFocus();
         }
     }

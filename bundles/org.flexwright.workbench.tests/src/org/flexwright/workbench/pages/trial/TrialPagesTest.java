@@ -99,6 +99,14 @@ class TrialPagesTest {
     }
 
     @Test
+    void theOutcomeOfWhatIsNotMadeYetOpensAndSaysSo() {
+        Projects.example(folder);
+        Shell shell = Pages.open(Pages.trial("T10"), "trial.outcome");
+        assertTrue(Ui.shows(shell, "There is nothing to judge yet"), "planned: no verdicts to show, but the page is there");
+        assertTrue(Ui.shows(shell, "What was learned"));
+    }
+
+    @Test
     void theOutcomeSaysWhyAndWhatIsMissingForARecipe() {
         Projects.example(folder);
         Trial trial = Pages.trial("T06");

@@ -60,6 +60,11 @@ final class VerdictBlock {
             Prose.quiet(body, kit, "There are no targets yet. A target sheet says what must be reached; then the verdicts stand here.").setLayoutData(Grid.wide());
             return;
         }
+        if (own.columns().isEmpty()) { // only what is made is compared
+            block.setTitle("Against target sheet v" + own.sheetVersion());
+            Prose.quiet(body, kit, "There is nothing to judge yet. When the trial is made and its parts are read, the verdicts stand here.").setLayoutData(Grid.wide());
+            return;
+        }
         block.setTitle("Against target sheet v" + own.sheetVersion() + ": " + own.columns().getFirst().summary());
         for (int i = 0; i < own.rows().size(); i++) {
             row(body, own.rows().get(i), own.cell(i, 0));
