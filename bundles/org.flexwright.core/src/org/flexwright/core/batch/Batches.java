@@ -8,6 +8,7 @@ import org.flexwright.core.Message;
 import org.flexwright.core.process.StepKinds;
 import org.flexwright.core.session.Edit;
 import org.flexwright.core.trial.Codes;
+import org.flexwright.core.trial.MaterialUses;
 import org.flexwright.core.trial.PlanException;
 import org.flexwright.core.trial.Recipes;
 import org.flexwright.model.Batch;
@@ -92,12 +93,12 @@ public final class Batches {
     /** One use a lot; what no lot has stays planned without one. */
     private static void lots(Edit edit, Step step, MaterialUse use, double grams, List<LotPick> picks) {
         if (use.getPremix() != null) {
-            use.setPlanned(grams);
+            use.setPlanned(MaterialUses.rounded(grams));
             return;
         }
         double picked = picks.stream().mapToDouble(LotPick::grams).sum();
         use.setLot(picks.isEmpty() ? null : picks.getFirst().lot());
-        use.setPlanned(picks.isEmpty() ? grams : picks.getFirst().grams());
+        use.setPlanned(MaterialUses.rounded(picks.isEmpty() ? grams : picks.getFirst().grams()));
         List<MaterialUse> more = new ArrayList<>();
         picks.stream().skip(1).forEach(pick -> more.add(another(use, pick.grams(), pick)));
         if (!picks.isEmpty() && grams - picked > 1e-9) {
@@ -114,7 +115,7 @@ public final class Batches {
         another.setRole(use.getRole());
         another.setGrade(use.getGrade());
         another.setLot(pick == null ? null : pick.lot());
-        another.setPlanned(grams);
+        another.setPlanned(MaterialUses.rounded(grams));
         another.setMoisture(use.getMoisture());
         another.setDried(use.getDried());
         return another;

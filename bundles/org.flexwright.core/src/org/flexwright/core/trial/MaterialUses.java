@@ -63,7 +63,8 @@ public final class MaterialUses {
         }
     }
 
-    private static double rounded(double grams) {
+    /** Grams as a bench balance shows them: two places, under one gram three figures. */
+    public static double rounded(double grams) {
         int places = grams > 0 && grams < 1 ? 2 - (int) Math.floor(Math.log10(grams)) : 2;
         return BigDecimal.valueOf(grams).setScale(places, RoundingMode.HALF_UP).doubleValue();
     }
