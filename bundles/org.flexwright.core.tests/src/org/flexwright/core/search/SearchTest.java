@@ -176,6 +176,21 @@ class SearchTest {
         assertEquals("T1 T2 T3 T4", found("40-50 A"));
     }
 
+    /** Nothing has all of it: the word that stands in the way is named with what is found without it; else what each word finds alone. */
+    @Test
+    void whatStandsInTheWayIsNamed() {
+        Trial old = trial("T1", "2025-05-03");
+        read(part(old, "P1"), "t.hardness", 41, 43, 44);
+        read(old.getParts().get(0), "t.ratio", 0.7);
+        trial("T2", "2026-02-03");
+        search.readAll();
+        assertEquals(List.of("found without made or dated in 2026: 1"), search.find("snapped 40-44 A this year", ALL).left());
+        assertEquals(List.of("found with Snap ratio above 0 alone: 1", "found with made or dated in 2026 alone: " + search.find("this year", ALL).total()), search.find("snapped 60 A this year", ALL).left());
+        assertEquals(List.of(), search.find("snapped 40-44 A last year", ALL).left());
+        assertEquals(List.of("found without 60 Shore A: 1"), search.find("snapped 60 A last year", ALL).left());
+        assertEquals(List.of(), search.find("60 A", ALL).left());
+    }
+
     @Test
     void aNumberIsMetByWhatRoundsToItsDigits() {
         Trial trial = trial("T1", "2026-01-01");

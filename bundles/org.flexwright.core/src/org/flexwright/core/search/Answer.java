@@ -8,7 +8,7 @@ import java.util.Map;
  *
  * @param query      as typed
  * @param understood each term in words, in the order typed
- * @param left       one sentence for each thing that was not understood, was left out, or is nowhere in the project
+ * @param left       one sentence for each thing that was not understood, was left out, or is nowhere in the project; when nothing was found, what stood in the way
  * @param hits       the best hits, grouped by kind
  * @param counts     how many things were found of each kind, also those not among the hits
  * @param unread     how many things the index has still to read; while there are some, more may be found

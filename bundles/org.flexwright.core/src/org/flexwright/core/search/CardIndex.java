@@ -23,6 +23,8 @@ import org.flexwright.core.naming.Nearest;
 
 /** The cards of a project by their words. It may be asked on any thread while cards come and go. */
 final class CardIndex {
+    /** Questions with more terms than this are not taken apart. */
+    private static final int MOST_WEIGHED = 6;
     private static final String AFTER_ALL = "\uFFFF";
     /** Words this much longer or shorter are no slip of the same word. */
     private static final int SLIP = 2;
@@ -157,6 +159,9 @@ final class CardIndex {
                 query.terms().stream().sorted(Comparator.comparing(t -> !cheap(t))).forEach(term -> all.and(of(term, all)));
                 all.stream().forEach(slot -> found.add(cards.get(slot)));
                 found.forEach(card -> counts.merge(card.kind, 1, Integer::sum));
+                if (found.isEmpty() && unread == 0) {
+                    left.addAll(inTheWay(query.terms()));
+                }
             }
             String whole = Plain.word(query.typed());
             found.sort(Comparator.comparing((Card c) -> c.kind).thenComparing(c -> !c.plainCode.equals(whole) && !c.plainName.equals(whole)).thenComparing(c -> c.day,
@@ -169,6 +174,44 @@ final class CardIndex {
             return new Answer(query.typed(), query.terms().stream().map(Term::say).toList(), left, hits, counts, unread);
         } finally {
             lock.readLock().unlock();
+        }
+    }
+
+    /** When nothing has all that is asked for: which word to take away, else how many things have each by itself. Silent for long questions. */
+    private List<String> inTheWay(List<Term> terms) {
+        if (terms.size() < 2 || terms.size() > MOST_WEIGHED) {
+            return List.of();
+        }
+        List<BitSet> each = terms.stream().map(term -> met(term)).toList();
+        List<String> said = new ArrayList<>();
+        for (int i = 0; i < terms.size(); i++) {
+            BitSet others = all();
+            for (int k = 0; k < terms.size(); k++) {
+                if (k != i) {
+                    others.and(each.get(k));
+                }
+            }
+            say("way.without", terms.get(i), others, said);
+        }
+        if (said.isEmpty()) {
+            for (int i = 0; i < terms.size(); i++) {
+                say("way.alone", terms.get(i), each.get(i), said);
+            }
+        }
+        return said;
+    }
+
+    private BitSet met(Term term) {
+        BitSet met = all();
+        met.and(of(term, all()));
+        return met;
+    }
+
+    /** Cautions read are many and alike, and count for nothing here. */
+    private void say(String key, Term term, BitSet met, List<String> said) {
+        long count = met.stream().filter(slot -> cards.get(slot).kind != ThingKind.CAUTION).count();
+        if (count > 0) {
+            said.add(Message.of(CardIndex.class, key, term.say(), count).text());
         }
     }
 
