@@ -140,10 +140,12 @@ class HandOverTest {
 
     /** A blend can be made from the pack alone, and what mends a wrong ratio is counted as the blend it comes in: 64.95 g were made of 60 g and 4.95 g. */
     @Test
-    void whatIsInABlendStandsThereWithItsGrams() throws IOException {
+    void aBlendWithItsGramsAndThePartsMadeStandThere() throws IOException {
         bench.ok("pack", "recipe", "R1", "--out", "out");
         for (String text : List.of(pdf("out/r1-v1.pdf"), html("out/r1-v1.html"))) {
             assertTrue(text.contains(squeezed("part B, PU-B/B-2511 60 g (92.38 % of it); filler, POW/P-01 4.95 g (7.621 % of it)")), text);
+            // the test block that was poured beside them is no part
+            assertTrue(text.contains(squeezed("Made in this trial: 3 parts, 0 of them failed")), text);
             assertTrue(text.contains(squeezed("part B in this blend 21.57 B-2511")) && text.contains(squeezed("filler, dried in this blend 1.78 P-01")), text);
             assertTrue(text.contains(squeezed("Too much of part A: add 1.021 g of blend X1 for every gram too much. Too much of blend X1: add 0.9799 g of part A")), text);
         }

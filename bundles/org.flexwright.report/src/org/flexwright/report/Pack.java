@@ -13,6 +13,7 @@ import org.flexwright.core.registry.Registries;
 import org.flexwright.model.Attachment;
 import org.flexwright.model.Entry;
 import org.flexwright.model.Part;
+import org.flexwright.model.PieceKind;
 import org.flexwright.model.Project;
 import org.flexwright.model.Recipe;
 import org.flexwright.model.ReferencePart;
@@ -125,8 +126,9 @@ public final class Pack {
             add(points, "short.limits", source.recipe().getLimits());
             add(points, "short.changes", source.recipe().getChanges());
         }
-        if (!made.getParts().isEmpty()) {
-            points.add(Say.it("short.parts", made.getParts().size(), made.getParts().stream().filter(Part::isFailed).count()));
+        List<Part> parts = made.getParts().stream().filter(part -> part.getPieceKind() == PieceKind.PART).toList();
+        if (!parts.isEmpty()) {
+            points.add(Say.it("short.parts", parts.size(), parts.stream().filter(Part::isFailed).count()));
         }
         blocks.heading(3, Say.it("short")).items(points);
     }
