@@ -40,7 +40,7 @@ class BatchPagesTest {
         assertTrue(Ui.shows(shell, "Good parts wanted must be"), "refused in place");
         Ui.type(Ui.find(shell, Text.class, "Good parts wanted"), "10");
         Ui.click(shell, "Plan it");
-        assertTrue(Ui.shows(shell, "A-2511 expired on 2026-11-30"), "the expired lot is named");
+        assertTrue(Ui.shows(shell, "A-2511 is good until 2026-11-30 and is left aside"), "the expired lot is named");
         sized(shell, "recipe-make");
         int batches = Pages.project().getBatches().size();
         int trials = Pages.project().getTrials().size();
