@@ -126,6 +126,7 @@ class StepsPageTest {
         Ui.click(shell, "Begin a session now");
         Ui.all(shell, Button.class).stream().filter(b -> Kit.nameOf(b).startsWith("I have read: ")).forEach(b -> b.setSelection(true));
         Ui.type(Ui.find(shell, Text.class, "Read by"), "Kim");
+        Ui.all(shell, Text.class).stream().filter(t -> Kit.nameOf(t).startsWith("Data sheet dated")).forEach(t -> Ui.type(t, ""));
         Ui.click(shell, "I have read what is ticked");
         assertTrue(Kit.descriptionOf(Ui.find(shell, Control.class, "notice")).contains("data sheet"), "the data sheet's date and revision are asked for");
         int before = Pages.project().getAcknowledgements().size();
