@@ -53,6 +53,11 @@ public record WeighAdvice(List<Target> targets, WeightRatio ratio, Weighed weigh
         targets = List.copyOf(targets);
     }
 
+    /** Deviation of the ratio in words, to the hundredth of a per cent: no bench balance tells more. Only when both components are weighed. */
+    String deviationText() {
+        return Figures.percent(Math.rint(weighed.deviation() * 1e4) / 1e4);
+    }
+
     /** The advice for a step of kind {@code mixing.weigh}, with or without details. */
     public static WeighAdvice of(Step step) {
         WeighDetails details = step.getDetails() instanceof WeighDetails d ? d : null;

@@ -47,7 +47,7 @@ public record WeighProposal(GateWord word, Message reason, Source source, boolea
         if (index < Formulation.LOWEST_INDEX || index > Formulation.HIGHEST_INDEX) {
             return hold(Say.PROPOSE_INDEX.with(Figures.of(index, "")), INDEX, false);
         }
-        return new WeighProposal(GateWord.GO, Say.PROPOSE_GO.with(Figures.percent(advice.weighed().deviation()), Figures.percent(advice.ownLimit())), LIMIT, true);
+        return new WeighProposal(GateWord.GO, Say.PROPOSE_GO.with(advice.deviationText(), Figures.percent(advice.ownLimit())), LIMIT, true);
     }
 
     /** The ratio is off: the addition must fit into the cup, and it must not have begun to react. */
@@ -55,7 +55,7 @@ public record WeighProposal(GateWord word, Message reason, Source source, boolea
         MaterialUse use = advice.mends().orElseThrow().use();
         String grams = Figures.of(advice.addition(), "g", 3);
         String name = WeighAdvice.name(use);
-        String off = Figures.percent(advice.weighed().deviation());
+        String off = advice.deviationText();
         Optional<CupRoom> room = CupRoom.of(step, trial);
         double more = CupRoom.volume(step, use, advice.addition());
         boolean met = trial != null && trial.getContactAt() != null;

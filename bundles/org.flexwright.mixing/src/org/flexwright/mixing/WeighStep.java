@@ -107,7 +107,7 @@ public final class WeighStep implements StepKind {
         WeighAdvice advice = WeighAdvice.of(step);
         State state = advice.weighed() == null ? State.UNKNOWN : advice.outside() ? State.OPEN : State.MET;
         Message how = advice.weighed() == null ? advice.ratio() == null && advice.problem() != null ? advice.problem() : Say.GATE_RATIO_UNKNOWN.with()
-                : Say.GATE_RATIO_IS.with(Figures.percent(advice.weighed().deviation()), Figures.percent(advice.ownLimit()));
+                : Say.GATE_RATIO_IS.with(advice.deviationText(), Figures.percent(advice.ownLimit()));
         boolean pair = step.getUses().stream().anyMatch(u -> u.getRole() == PartRole.COMPONENT_A || u.getRole() == PartRole.COMPONENT_B);
         return pair ? List.of(GatePoint.after("ratio", Say.GATE_RATIO.with().text(), state, how, Source.commonPractice("own limit of the ratio"))) : List.of();
     }
