@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.regex.Pattern;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -37,6 +38,8 @@ import org.flexwright.model.Trial;
 
 /** What people call a thing: short for trees, tabs and tables; as a path for sentences. */
 public final class Names {
+    private static final Pattern SPACES = Pattern.compile("\\s+");
+    private static final Pattern HUMPS = Pattern.compile("(?<=[a-z])(?=[A-Z])");
 
     private static final List<String> LEADING = List.of("code", "title", "name", "text", "caption", "fileName", "property");
     /** Letters of a name on a tab. */
@@ -159,7 +162,7 @@ public final class Names {
     }
 
     private static String shortened(String name) {
-        String line = name.strip().replaceAll("\\s+", " ");
+        String line = SPACES.matcher(name.strip()).replaceAll(" ");
         return line.length() <= LONGEST ? line : line.substring(0, LONGEST - 1).strip() + "…";
     }
 
@@ -181,7 +184,7 @@ public final class Names {
         if (object.eClass().getEPackage() == ModelPackage.eINSTANCE && object.eClass() == ModelPackage.Literals.MATERIAL_GRADE) {
             return "Material";
         }
-        String spaced = object.eClass().getName().replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(Locale.ROOT);
+        String spaced = HUMPS.matcher(object.eClass().getName()).replaceAll(" ").toLowerCase(Locale.ROOT);
         return upper(spaced);
     }
 
