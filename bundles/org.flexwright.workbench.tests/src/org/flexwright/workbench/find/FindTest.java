@@ -107,9 +107,10 @@ class FindTest {
         assertTrue(names().contains("trials snapped 45-50 A"), "asked before: " + names());
         assertTrue(names().stream().anyMatch(n -> n.startsWith("Trial") && n.contains("T08")), "opened before: " + names());
         Ui.type(field(), "trials snapped 45-50 A");
-        Ui.await("found", () -> table().getItemCount() > 1);
+        Ui.await("found", () -> names().get(0).startsWith("Trials  "));
         key(field(), SWT.CR);
-        assertEquals("T08", Names.tab(((SubjectEditor) Ui.window().getActivePage().getActiveEditor()).subject()), "Enter in the field opens the first");
+        Ui.await("Enter in the field opens the first", () -> Ui.window().getActivePage().getActiveEditor() instanceof SubjectEditor opened
+                && "T08".equals(Names.tab(opened.subject())));
     }
 
     @Test
