@@ -28,7 +28,6 @@ public final class FillerBasisRule implements FindingRule {
     public static final String ID = "mixing.filler-basis";
 
     private static final Source ALGEBRA = Source.derived("Mass balance");
-    private static final double ROUNDING = 0.03;
 
     @Override
     public String id() {
@@ -82,7 +81,7 @@ public final class FillerBasisRule implements FindingRule {
             return Optional.empty();
         }
         double stated = Filler.of(found.details().getFiller(), on, ratio.orElse(new WeightRatio(1))).phr() * polymer / 100;
-        if (Math.abs(planned - stated) <= ROUNDING * stated) {
+        if (Math.abs(planned - stated) <= PartsRule.ROUNDING * stated) {
             return Optional.empty();
         }
         return Optional.of(new Finding(ID, Severity.CAUTION, found.step().getId(), "filler",

@@ -28,7 +28,7 @@ public final class PartsRule implements FindingRule {
 
     private static final Source ALGEBRA = Source.derived("Mass balance");
     /** Planned grams may be rounded by this share; common practice, no source. */
-    private static final double ROUNDING = 0.03;
+    static final double ROUNDING = 0.03;
 
     @Override
     public String id() {

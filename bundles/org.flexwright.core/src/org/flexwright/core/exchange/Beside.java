@@ -72,42 +72,40 @@ final class Beside {
         return folder(target, folder -> work.into(name -> new BufferedOutputStream(Files.newOutputStream(folder.resolve(name), StandardOpenOption.CREATE_NEW))));
     }
 
-    /** What fills a folder. */
+    /** What makes or fills a folder or file at a place. */
     interface FolderWork<T> {
         T into(Path folder) throws IOException;
     }
 
     /** A new folder. */
     static <T> T folder(Path target, FolderWork<T> work) throws IOException {
-        Path place = free(target);
-        Path beside = beside(place);
-        boolean done = false;
-        try {
+        return placed(target, beside -> {
             Files.createDirectory(beside);
             T result = work.into(beside);
             forceAll(beside);
-            Files.move(beside, place, StandardCopyOption.ATOMIC_MOVE);
-            done = true;
-            force(place.getParent());
             return result;
-        } finally {
-            if (!done) {
-                delete(beside);
-            }
-        }
+        });
     }
 
     /** A new file. */
     static <T> T file(Path target, FileWork<T> work) throws IOException {
-        Path place = free(target);
-        Path beside = beside(place);
-        boolean done = false;
-        try {
+        return placed(target, beside -> {
             T result;
             try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(beside, StandardOpenOption.CREATE_NEW), 1 << 16)) {
                 result = work.into(out);
             }
             force(beside);
+            return result;
+        });
+    }
+
+    /** Made and forced beside its place, then moved there; nothing is left where the work failed. */
+    private static <T> T placed(Path target, FolderWork<T> made) throws IOException {
+        Path place = free(target);
+        Path beside = beside(place);
+        boolean done = false;
+        try {
+            T result = made.into(beside);
             Files.move(beside, place, StandardCopyOption.ATOMIC_MOVE);
             done = true;
             force(place.getParent());
