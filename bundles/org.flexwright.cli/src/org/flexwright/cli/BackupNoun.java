@@ -10,7 +10,7 @@ import java.util.Map;
 
 import org.flexwright.core.exchange.Backup;
 import org.flexwright.core.exchange.Difference;
-import org.flexwright.core.exchange.Watch;
+import org.flexwright.core.Watch;
 import org.flexwright.core.session.ProjectStore;
 
 import picocli.CommandLine.Command;

@@ -5,7 +5,7 @@ import java.nio.file.Path;
 
 import org.flexwright.core.exchange.CsvExport;
 import org.flexwright.core.exchange.ProjectJson;
-import org.flexwright.core.exchange.Watch;
+import org.flexwright.core.Watch;
 import org.flexwright.core.session.ProjectSession;
 
 import picocli.CommandLine.Command;

@@ -12,7 +12,7 @@ import org.flexwright.core.exchange.ImportOptions;
 import org.flexwright.core.exchange.ImportPlan;
 import org.flexwright.core.exchange.ProjectJson;
 import org.flexwright.core.exchange.TableImport;
-import org.flexwright.core.exchange.Watch;
+import org.flexwright.core.Watch;
 import org.flexwright.core.naming.Find;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.session.ProjectSession;

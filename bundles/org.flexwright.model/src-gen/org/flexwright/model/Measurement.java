@@ -31,6 +31,7 @@ import org.eclipse.emf.ecore.EObject;
  *   <li>{@link org.flexwright.model.Measurement#getInstrument <em>Instrument</em>}</li>
  *   <li>{@link org.flexwright.model.Measurement#getReadings <em>Readings</em>}</li>
  *   <li>{@link org.flexwright.model.Measurement#getDetails <em>Details</em>}</li>
+ *   <li>{@link org.flexwright.model.Measurement#getRecording <em>Recording</em>}</li>
  * </ul>
  *
  * @see org.flexwright.model.ModelPackage#getMeasurement()
@@ -257,5 +258,30 @@ public interface Measurement extends Entry {
 	 * @generated
 	 */
 	void setDetails(EObject value);
+
+	/**
+	 * Returns the value of the '<em><b>Recording</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * The recording its readings were taken from.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Recording</em>' reference.
+	 * @see #setRecording(Recording)
+	 * @see org.flexwright.model.ModelPackage#getMeasurement_Recording()
+	 * @model
+	 * @generated
+	 */
+	Recording getRecording();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.Measurement#getRecording <em>Recording</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Recording</em>' reference.
+	 * @see #getRecording()
+	 * @generated
+	 */
+	void setRecording(Recording value);
 
 } // Measurement

@@ -337,6 +337,123 @@ public interface ModelFactory extends EFactory {
 	SavedSearch createSavedSearch();
 
 	/**
+	 * Returns a new object of class '<em>Recording</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Recording</em>'.
+	 * @generated
+	 */
+	Recording createRecording();
+
+	/**
+	 * Returns a new object of class '<em>Recording Channel</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Recording Channel</em>'.
+	 * @generated
+	 */
+	RecordingChannel createRecordingChannel();
+
+	/**
+	 * Returns a new object of class '<em>Recording Mark</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Recording Mark</em>'.
+	 * @generated
+	 */
+	RecordingMark createRecordingMark();
+
+	/**
+	 * Returns a new object of class '<em>Law Fit</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Law Fit</em>'.
+	 * @generated
+	 */
+	LawFit createLawFit();
+
+	/**
+	 * Returns a new object of class '<em>Gauge Study</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Gauge Study</em>'.
+	 * @generated
+	 */
+	GaugeStudy createGaugeStudy();
+
+	/**
+	 * Returns a new object of class '<em>Gauge Cell</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Gauge Cell</em>'.
+	 * @generated
+	 */
+	GaugeCell createGaugeCell();
+
+	/**
+	 * Returns a new object of class '<em>Spot Map</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Spot Map</em>'.
+	 * @generated
+	 */
+	SpotMap createSpotMap();
+
+	/**
+	 * Returns a new object of class '<em>Spot Place</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Spot Place</em>'.
+	 * @generated
+	 */
+	SpotPlace createSpotPlace();
+
+	/**
+	 * Returns a new object of class '<em>Ranking</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Ranking</em>'.
+	 * @generated
+	 */
+	Ranking createRanking();
+
+	/**
+	 * Returns a new object of class '<em>Rank List</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Rank List</em>'.
+	 * @generated
+	 */
+	RankList createRankList();
+
+	/**
+	 * Returns a new object of class '<em>Rank Place</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Rank Place</em>'.
+	 * @generated
+	 */
+	RankPlace createRankPlace();
+
+	/**
+	 * Returns a new object of class '<em>Ageing Plan</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Ageing Plan</em>'.
+	 * @generated
+	 */
+	AgeingPlan createAgeingPlan();
+
+	/**
+	 * Returns a new object of class '<em>Ageing Point</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Ageing Point</em>'.
+	 * @generated
+	 */
+	AgeingPoint createAgeingPoint();
+
+	/**
 	 * Returns the package supported by this factory.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->

@@ -513,13 +513,58 @@ public interface ModelPackage extends EPackage {
 	int PROJECT__CUP_PRICE = ENTRY_FEATURE_COUNT + 25;
 
 	/**
+	 * The feature id for the '<em><b>Gauge Studies</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__GAUGE_STUDIES = ENTRY_FEATURE_COUNT + 26;
+
+	/**
+	 * The feature id for the '<em><b>Spot Maps</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__SPOT_MAPS = ENTRY_FEATURE_COUNT + 27;
+
+	/**
+	 * The feature id for the '<em><b>Law Fits</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__LAW_FITS = ENTRY_FEATURE_COUNT + 28;
+
+	/**
+	 * The feature id for the '<em><b>Rankings</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__RANKINGS = ENTRY_FEATURE_COUNT + 29;
+
+	/**
+	 * The feature id for the '<em><b>Ageing Plans</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__AGEING_PLANS = ENTRY_FEATURE_COUNT + 30;
+
+	/**
 	 * The number of structural features of the '<em>Project</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int PROJECT_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 26;
+	int PROJECT_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 31;
 
 	/**
 	 * The number of operations of the '<em>Project</em>' class.
@@ -1431,13 +1476,76 @@ public interface ModelPackage extends EPackage {
 	int INSTRUMENT__ACCURACY = ENTRY_FEATURE_COUNT + 4;
 
 	/**
+	 * The feature id for the '<em><b>Scale</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int INSTRUMENT__SCALE = ENTRY_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Spread</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int INSTRUMENT__SPREAD = ENTRY_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Spread From</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int INSTRUMENT__SPREAD_FROM = ENTRY_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>Checked On</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int INSTRUMENT__CHECKED_ON = ENTRY_FEATURE_COUNT + 8;
+
+	/**
+	 * The feature id for the '<em><b>Check Every Days</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int INSTRUMENT__CHECK_EVERY_DAYS = ENTRY_FEATURE_COUNT + 9;
+
+	/**
+	 * The feature id for the '<em><b>Check Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int INSTRUMENT__CHECK_NOTE = ENTRY_FEATURE_COUNT + 10;
+
+	/**
+	 * The feature id for the '<em><b>Study</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int INSTRUMENT__STUDY = ENTRY_FEATURE_COUNT + 11;
+
+	/**
 	 * The number of structural features of the '<em>Instrument</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int INSTRUMENT_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 5;
+	int INSTRUMENT_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 12;
 
 	/**
 	 * The number of operations of the '<em>Instrument</em>' class.
@@ -1549,13 +1657,31 @@ public interface ModelPackage extends EPackage {
 	int SESSION__CONTROL_PIECE = ENTRY_FEATURE_COUNT + 6;
 
 	/**
+	 * The feature id for the '<em><b>Conditioning Hours</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SESSION__CONDITIONING_HOURS = ENTRY_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>Room</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SESSION__ROOM = ENTRY_FEATURE_COUNT + 8;
+
+	/**
 	 * The number of structural features of the '<em>Session</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int SESSION_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 7;
+	int SESSION_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 9;
 
 	/**
 	 * The number of operations of the '<em>Session</em>' class.
@@ -1667,13 +1793,22 @@ public interface ModelPackage extends EPackage {
 	int SPECIMEN__MEASUREMENTS = ENTRY_FEATURE_COUNT + 6;
 
 	/**
+	 * The feature id for the '<em><b>Recordings</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPECIMEN__RECORDINGS = ENTRY_FEATURE_COUNT + 7;
+
+	/**
 	 * The number of structural features of the '<em>Specimen</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int SPECIMEN_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 7;
+	int SPECIMEN_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 8;
 
 	/**
 	 * The number of operations of the '<em>Specimen</em>' class.
@@ -1785,13 +1920,49 @@ public interface ModelPackage extends EPackage {
 	int CONTROL_PIECE__MEASUREMENTS = SPECIMEN__MEASUREMENTS;
 
 	/**
+	 * The feature id for the '<em><b>Recordings</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CONTROL_PIECE__RECORDINGS = SPECIMEN__RECORDINGS;
+
+	/**
+	 * The feature id for the '<em><b>Usual</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CONTROL_PIECE__USUAL = SPECIMEN_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Usual Spread</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CONTROL_PIECE__USUAL_SPREAD = SPECIMEN_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Usual From</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CONTROL_PIECE__USUAL_FROM = SPECIMEN_FEATURE_COUNT + 2;
+
+	/**
 	 * The number of structural features of the '<em>Control Piece</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int CONTROL_PIECE_FEATURE_COUNT = SPECIMEN_FEATURE_COUNT + 0;
+	int CONTROL_PIECE_FEATURE_COUNT = SPECIMEN_FEATURE_COUNT + 3;
 
 	/**
 	 * The number of operations of the '<em>Control Piece</em>' class.
@@ -1901,6 +2072,15 @@ public interface ModelPackage extends EPackage {
 	 * @ordered
 	 */
 	int REFERENCE_PART__MEASUREMENTS = SPECIMEN__MEASUREMENTS;
+
+	/**
+	 * The feature id for the '<em><b>Recordings</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REFERENCE_PART__RECORDINGS = SPECIMEN__RECORDINGS;
 
 	/**
 	 * The feature id for the '<em><b>Name</b></em>' attribute.
@@ -2057,6 +2237,15 @@ public interface ModelPackage extends EPackage {
 	int PART__MEASUREMENTS = SPECIMEN__MEASUREMENTS;
 
 	/**
+	 * The feature id for the '<em><b>Recordings</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PART__RECORDINGS = SPECIMEN__RECORDINGS;
+
+	/**
 	 * The feature id for the '<em><b>Photos</b></em>' reference list.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -2211,13 +2400,22 @@ public interface ModelPackage extends EPackage {
 	int MEASUREMENT__DETAILS = ENTRY_FEATURE_COUNT + 9;
 
 	/**
+	 * The feature id for the '<em><b>Recording</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASUREMENT__RECORDING = ENTRY_FEATURE_COUNT + 10;
+
+	/**
 	 * The number of structural features of the '<em>Measurement</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int MEASUREMENT_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 10;
+	int MEASUREMENT_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 11;
 
 	/**
 	 * The number of operations of the '<em>Measurement</em>' class.
@@ -4723,6 +4921,1324 @@ public interface ModelPackage extends EPackage {
 	int SAVED_SEARCH_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
 
 	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.RecordingImpl <em>Recording</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.RecordingImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getRecording()
+	 * @generated
+	 */
+	int RECORDING = 38;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Kind</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING__KIND = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Code</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING__CODE = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Title</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING__TITLE = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING__AT = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>File</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING__FILE = ENTRY_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Session</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING__SESSION = ENTRY_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Instrument</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING__INSTRUMENT = ENTRY_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Separator</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING__SEPARATOR = ENTRY_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>Decimal Comma</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING__DECIMAL_COMMA = ENTRY_FEATURE_COUNT + 8;
+
+	/**
+	 * The feature id for the '<em><b>Skip Lines</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING__SKIP_LINES = ENTRY_FEATURE_COUNT + 9;
+
+	/**
+	 * The feature id for the '<em><b>Cycle</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING__CYCLE = ENTRY_FEATURE_COUNT + 10;
+
+	/**
+	 * The feature id for the '<em><b>Left Out</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING__LEFT_OUT = ENTRY_FEATURE_COUNT + 11;
+
+	/**
+	 * The feature id for the '<em><b>Channels</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING__CHANNELS = ENTRY_FEATURE_COUNT + 12;
+
+	/**
+	 * The feature id for the '<em><b>Marks</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING__MARKS = ENTRY_FEATURE_COUNT + 13;
+
+	/**
+	 * The feature id for the '<em><b>Details</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING__DETAILS = ENTRY_FEATURE_COUNT + 14;
+
+	/**
+	 * The number of structural features of the '<em>Recording</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 15;
+
+	/**
+	 * The number of operations of the '<em>Recording</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.RecordingChannelImpl <em>Recording Channel</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.RecordingChannelImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getRecordingChannel()
+	 * @generated
+	 */
+	int RECORDING_CHANNEL = 39;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING_CHANNEL__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING_CHANNEL__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING_CHANNEL__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Role</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING_CHANNEL__ROLE = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Column</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING_CHANNEL__COLUMN = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING_CHANNEL__NAME = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Unit</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING_CHANNEL__UNIT = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Reversed</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING_CHANNEL__REVERSED = ENTRY_FEATURE_COUNT + 4;
+
+	/**
+	 * The number of structural features of the '<em>Recording Channel</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING_CHANNEL_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 5;
+
+	/**
+	 * The number of operations of the '<em>Recording Channel</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING_CHANNEL_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.RecordingMarkImpl <em>Recording Mark</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.RecordingMarkImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getRecordingMark()
+	 * @generated
+	 */
+	int RECORDING_MARK = 40;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING_MARK__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING_MARK__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING_MARK__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING_MARK__NAME = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Position</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING_MARK__POSITION = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>By Hand</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING_MARK__BY_HAND = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Left Out</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING_MARK__LEFT_OUT = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The number of structural features of the '<em>Recording Mark</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING_MARK_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 4;
+
+	/**
+	 * The number of operations of the '<em>Recording Mark</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RECORDING_MARK_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.LawFitImpl <em>Law Fit</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.LawFitImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getLawFit()
+	 * @generated
+	 */
+	int LAW_FIT = 41;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LAW_FIT__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LAW_FIT__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LAW_FIT__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Title</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LAW_FIT__TITLE = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Law</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LAW_FIT__LAW = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Weighting</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LAW_FIT__WEIGHTING = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>From Stretch</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LAW_FIT__FROM_STRETCH = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>To Stretch</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LAW_FIT__TO_STRETCH = ENTRY_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LAW_FIT__AT = ENTRY_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Recordings</b></em>' reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LAW_FIT__RECORDINGS = ENTRY_FEATURE_COUNT + 6;
+
+	/**
+	 * The number of structural features of the '<em>Law Fit</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LAW_FIT_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 7;
+
+	/**
+	 * The number of operations of the '<em>Law Fit</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LAW_FIT_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.GaugeStudyImpl <em>Gauge Study</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.GaugeStudyImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getGaugeStudy()
+	 * @generated
+	 */
+	int GAUGE_STUDY = 42;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GAUGE_STUDY__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GAUGE_STUDY__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GAUGE_STUDY__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Code</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GAUGE_STUDY__CODE = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Title</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GAUGE_STUDY__TITLE = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GAUGE_STUDY__AT = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Key</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GAUGE_STUDY__KEY = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Instrument</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GAUGE_STUDY__INSTRUMENT = ENTRY_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Tolerance</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GAUGE_STUDY__TOLERANCE = ENTRY_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Cells</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GAUGE_STUDY__CELLS = ENTRY_FEATURE_COUNT + 6;
+
+	/**
+	 * The number of structural features of the '<em>Gauge Study</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GAUGE_STUDY_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 7;
+
+	/**
+	 * The number of operations of the '<em>Gauge Study</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GAUGE_STUDY_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.GaugeCellImpl <em>Gauge Cell</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.GaugeCellImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getGaugeCell()
+	 * @generated
+	 */
+	int GAUGE_CELL = 43;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GAUGE_CELL__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GAUGE_CELL__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GAUGE_CELL__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Piece</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GAUGE_CELL__PIECE = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Who</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GAUGE_CELL__WHO = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Readings</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GAUGE_CELL__READINGS = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The number of structural features of the '<em>Gauge Cell</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GAUGE_CELL_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The number of operations of the '<em>Gauge Cell</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GAUGE_CELL_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.SpotMapImpl <em>Spot Map</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.SpotMapImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getSpotMap()
+	 * @generated
+	 */
+	int SPOT_MAP = 44;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPOT_MAP__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPOT_MAP__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPOT_MAP__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Title</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPOT_MAP__TITLE = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Picture</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPOT_MAP__PICTURE = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Sketch</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPOT_MAP__SKETCH = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Places</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPOT_MAP__PLACES = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The number of structural features of the '<em>Spot Map</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPOT_MAP_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 4;
+
+	/**
+	 * The number of operations of the '<em>Spot Map</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPOT_MAP_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.SpotPlaceImpl <em>Spot Place</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.SpotPlaceImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getSpotPlace()
+	 * @generated
+	 */
+	int SPOT_PLACE = 45;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPOT_PLACE__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPOT_PLACE__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPOT_PLACE__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Spot</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPOT_PLACE__SPOT = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Across</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPOT_PLACE__ACROSS = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Down</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPOT_PLACE__DOWN = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The number of structural features of the '<em>Spot Place</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPOT_PLACE_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The number of operations of the '<em>Spot Place</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPOT_PLACE_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.RankingImpl <em>Ranking</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.RankingImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getRanking()
+	 * @generated
+	 */
+	int RANKING = 46;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RANKING__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RANKING__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RANKING__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Code</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RANKING__CODE = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Title</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RANKING__TITLE = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Question</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RANKING__QUESTION = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RANKING__AT = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Blind</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RANKING__BLIND = ENTRY_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Lists</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RANKING__LISTS = ENTRY_FEATURE_COUNT + 5;
+
+	/**
+	 * The number of structural features of the '<em>Ranking</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RANKING_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 6;
+
+	/**
+	 * The number of operations of the '<em>Ranking</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RANKING_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.RankListImpl <em>Rank List</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.RankListImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getRankList()
+	 * @generated
+	 */
+	int RANK_LIST = 47;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RANK_LIST__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RANK_LIST__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RANK_LIST__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Who</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RANK_LIST__WHO = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Places</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RANK_LIST__PLACES = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The number of structural features of the '<em>Rank List</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RANK_LIST_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The number of operations of the '<em>Rank List</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RANK_LIST_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.RankPlaceImpl <em>Rank Place</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.RankPlaceImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getRankPlace()
+	 * @generated
+	 */
+	int RANK_PLACE = 48;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RANK_PLACE__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RANK_PLACE__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RANK_PLACE__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Specimen</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RANK_PLACE__SPECIMEN = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Rank</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RANK_PLACE__RANK = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The number of structural features of the '<em>Rank Place</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RANK_PLACE_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The number of operations of the '<em>Rank Place</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RANK_PLACE_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.AgeingPlanImpl <em>Ageing Plan</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.AgeingPlanImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getAgeingPlan()
+	 * @generated
+	 */
+	int AGEING_PLAN = 49;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int AGEING_PLAN__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int AGEING_PLAN__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int AGEING_PLAN__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Title</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int AGEING_PLAN__TITLE = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Key</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int AGEING_PLAN__KEY = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Specimens</b></em>' reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int AGEING_PLAN__SPECIMENS = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>From</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int AGEING_PLAN__FROM = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Remind</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int AGEING_PLAN__REMIND = ENTRY_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Points</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int AGEING_PLAN__POINTS = ENTRY_FEATURE_COUNT + 5;
+
+	/**
+	 * The number of structural features of the '<em>Ageing Plan</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int AGEING_PLAN_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 6;
+
+	/**
+	 * The number of operations of the '<em>Ageing Plan</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int AGEING_PLAN_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.impl.AgeingPointImpl <em>Ageing Point</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.impl.AgeingPointImpl
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getAgeingPoint()
+	 * @generated
+	 */
+	int AGEING_POINT = 50;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int AGEING_POINT__ID = ENTRY__ID;
+
+	/**
+	 * The feature id for the '<em><b>Provenance</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int AGEING_POINT__PROVENANCE = ENTRY__PROVENANCE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int AGEING_POINT__NOTE = ENTRY__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Days</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int AGEING_POINT__DAYS = ENTRY_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Window</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int AGEING_POINT__WINDOW = ENTRY_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Skipped</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int AGEING_POINT__SKIPPED = ENTRY_FEATURE_COUNT + 2;
+
+	/**
+	 * The number of structural features of the '<em>Ageing Point</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int AGEING_POINT_FEATURE_COUNT = ENTRY_FEATURE_COUNT + 3;
+
+	/**
+	 * The number of operations of the '<em>Ageing Point</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int AGEING_POINT_OPERATION_COUNT = ENTRY_OPERATION_COUNT + 0;
+
+	/**
 	 * The meta object id for the '{@link org.flexwright.model.Origin <em>Origin</em>}' enum.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -4730,7 +6246,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.flexwright.model.impl.ModelPackageImpl#getOrigin()
 	 * @generated
 	 */
-	int ORIGIN = 38;
+	int ORIGIN = 51;
 
 	/**
 	 * The meta object id for the '{@link org.flexwright.model.Importance <em>Importance</em>}' enum.
@@ -4740,7 +6256,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.flexwright.model.impl.ModelPackageImpl#getImportance()
 	 * @generated
 	 */
-	int IMPORTANCE = 39;
+	int IMPORTANCE = 52;
 
 	/**
 	 * The meta object id for the '{@link org.flexwright.model.TargetRule <em>Target Rule</em>}' enum.
@@ -4750,7 +6266,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.flexwright.model.impl.ModelPackageImpl#getTargetRule()
 	 * @generated
 	 */
-	int TARGET_RULE = 40;
+	int TARGET_RULE = 53;
 
 	/**
 	 * The meta object id for the '{@link org.flexwright.model.TrialState <em>Trial State</em>}' enum.
@@ -4760,7 +6276,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.flexwright.model.impl.ModelPackageImpl#getTrialState()
 	 * @generated
 	 */
-	int TRIAL_STATE = 41;
+	int TRIAL_STATE = 54;
 
 	/**
 	 * The meta object id for the '{@link org.flexwright.model.StepState <em>Step State</em>}' enum.
@@ -4770,7 +6286,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.flexwright.model.impl.ModelPackageImpl#getStepState()
 	 * @generated
 	 */
-	int STEP_STATE = 42;
+	int STEP_STATE = 55;
 
 	/**
 	 * The meta object id for the '{@link org.flexwright.model.PieceKind <em>Piece Kind</em>}' enum.
@@ -4780,7 +6296,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.flexwright.model.impl.ModelPackageImpl#getPieceKind()
 	 * @generated
 	 */
-	int PIECE_KIND = 43;
+	int PIECE_KIND = 56;
 
 	/**
 	 * The meta object id for the '{@link org.flexwright.model.Censoring <em>Censoring</em>}' enum.
@@ -4790,7 +6306,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.flexwright.model.impl.ModelPackageImpl#getCensoring()
 	 * @generated
 	 */
-	int CENSORING = 44;
+	int CENSORING = 57;
 
 	/**
 	 * The meta object id for the '{@link org.flexwright.model.Knowledge <em>Knowledge</em>}' enum.
@@ -4800,7 +6316,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.flexwright.model.impl.ModelPackageImpl#getKnowledge()
 	 * @generated
 	 */
-	int KNOWLEDGE = 45;
+	int KNOWLEDGE = 58;
 
 	/**
 	 * The meta object id for the '{@link org.flexwright.model.AttachmentKind <em>Attachment Kind</em>}' enum.
@@ -4810,7 +6326,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.flexwright.model.impl.ModelPackageImpl#getAttachmentKind()
 	 * @generated
 	 */
-	int ATTACHMENT_KIND = 46;
+	int ATTACHMENT_KIND = 59;
 
 	/**
 	 * The meta object id for the '{@link org.flexwright.model.PartRole <em>Part Role</em>}' enum.
@@ -4820,7 +6336,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.flexwright.model.impl.ModelPackageImpl#getPartRole()
 	 * @generated
 	 */
-	int PART_ROLE = 47;
+	int PART_ROLE = 60;
 
 	/**
 	 * The meta object id for the '{@link org.flexwright.model.AmountBasis <em>Amount Basis</em>}' enum.
@@ -4830,7 +6346,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.flexwright.model.impl.ModelPackageImpl#getAmountBasis()
 	 * @generated
 	 */
-	int AMOUNT_BASIS = 48;
+	int AMOUNT_BASIS = 61;
 
 	/**
 	 * The meta object id for the '{@link org.flexwright.model.PartsOf <em>Parts Of</em>}' enum.
@@ -4840,7 +6356,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.flexwright.model.impl.ModelPackageImpl#getPartsOf()
 	 * @generated
 	 */
-	int PARTS_OF = 49;
+	int PARTS_OF = 62;
 
 	/**
 	 * The meta object id for the '{@link org.flexwright.model.GateWord <em>Gate Word</em>}' enum.
@@ -4850,7 +6366,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.flexwright.model.impl.ModelPackageImpl#getGateWord()
 	 * @generated
 	 */
-	int GATE_WORD = 50;
+	int GATE_WORD = 63;
 
 	/**
 	 * The meta object id for the '{@link org.flexwright.model.NoteKind <em>Note Kind</em>}' enum.
@@ -4860,7 +6376,17 @@ public interface ModelPackage extends EPackage {
 	 * @see org.flexwright.model.impl.ModelPackageImpl#getNoteKind()
 	 * @generated
 	 */
-	int NOTE_KIND = 51;
+	int NOTE_KIND = 64;
+
+	/**
+	 * The meta object id for the '{@link org.flexwright.model.ChannelRole <em>Channel Role</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.flexwright.model.ChannelRole
+	 * @see org.flexwright.model.impl.ModelPackageImpl#getChannelRole()
+	 * @generated
+	 */
+	int CHANNEL_ROLE = 65;
 
 	/**
 	 * The meta object id for the '<em>Instant</em>' data type.
@@ -4870,7 +6396,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.flexwright.model.impl.ModelPackageImpl#getInstant()
 	 * @generated
 	 */
-	int INSTANT = 52;
+	int INSTANT = 66;
 
 	/**
 	 * The meta object id for the '<em>Local Date</em>' data type.
@@ -4880,7 +6406,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.flexwright.model.impl.ModelPackageImpl#getLocalDate()
 	 * @generated
 	 */
-	int LOCAL_DATE = 53;
+	int LOCAL_DATE = 67;
 
 
 	/**
@@ -5318,6 +6844,61 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getProject_CupPrice();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Project#getGaugeStudies <em>Gauge Studies</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Gauge Studies</em>'.
+	 * @see org.flexwright.model.Project#getGaugeStudies()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EReference getProject_GaugeStudies();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Project#getSpotMaps <em>Spot Maps</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Spot Maps</em>'.
+	 * @see org.flexwright.model.Project#getSpotMaps()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EReference getProject_SpotMaps();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Project#getLawFits <em>Law Fits</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Law Fits</em>'.
+	 * @see org.flexwright.model.Project#getLawFits()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EReference getProject_LawFits();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Project#getRankings <em>Rankings</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Rankings</em>'.
+	 * @see org.flexwright.model.Project#getRankings()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EReference getProject_Rankings();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Project#getAgeingPlans <em>Ageing Plans</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Ageing Plans</em>'.
+	 * @see org.flexwright.model.Project#getAgeingPlans()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EReference getProject_AgeingPlans();
 
 	/**
 	 * Returns the meta object for class '{@link org.flexwright.model.PluginUse <em>Plugin Use</em>}'.
@@ -5993,6 +7574,83 @@ public interface ModelPackage extends EPackage {
 	EAttribute getInstrument_Accuracy();
 
 	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Instrument#getScale <em>Scale</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Scale</em>'.
+	 * @see org.flexwright.model.Instrument#getScale()
+	 * @see #getInstrument()
+	 * @generated
+	 */
+	EAttribute getInstrument_Scale();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Instrument#getSpread <em>Spread</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Spread</em>'.
+	 * @see org.flexwright.model.Instrument#getSpread()
+	 * @see #getInstrument()
+	 * @generated
+	 */
+	EAttribute getInstrument_Spread();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Instrument#getSpreadFrom <em>Spread From</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Spread From</em>'.
+	 * @see org.flexwright.model.Instrument#getSpreadFrom()
+	 * @see #getInstrument()
+	 * @generated
+	 */
+	EAttribute getInstrument_SpreadFrom();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Instrument#getCheckedOn <em>Checked On</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Checked On</em>'.
+	 * @see org.flexwright.model.Instrument#getCheckedOn()
+	 * @see #getInstrument()
+	 * @generated
+	 */
+	EAttribute getInstrument_CheckedOn();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Instrument#getCheckEveryDays <em>Check Every Days</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Check Every Days</em>'.
+	 * @see org.flexwright.model.Instrument#getCheckEveryDays()
+	 * @see #getInstrument()
+	 * @generated
+	 */
+	EAttribute getInstrument_CheckEveryDays();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Instrument#getCheckNote <em>Check Note</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Check Note</em>'.
+	 * @see org.flexwright.model.Instrument#getCheckNote()
+	 * @see #getInstrument()
+	 * @generated
+	 */
+	EAttribute getInstrument_CheckNote();
+
+	/**
+	 * Returns the meta object for the reference '{@link org.flexwright.model.Instrument#getStudy <em>Study</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Study</em>'.
+	 * @see org.flexwright.model.Instrument#getStudy()
+	 * @see #getInstrument()
+	 * @generated
+	 */
+	EReference getInstrument_Study();
+
+	/**
 	 * Returns the meta object for class '{@link org.flexwright.model.Session <em>Session</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -6078,6 +7736,28 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getSession_ControlPiece();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Session#getConditioningHours <em>Conditioning Hours</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Conditioning Hours</em>'.
+	 * @see org.flexwright.model.Session#getConditioningHours()
+	 * @see #getSession()
+	 * @generated
+	 */
+	EAttribute getSession_ConditioningHours();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Session#getRoom <em>Room</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Room</em>'.
+	 * @see org.flexwright.model.Session#getRoom()
+	 * @see #getSession()
+	 * @generated
+	 */
+	EAttribute getSession_Room();
 
 	/**
 	 * Returns the meta object for class '{@link org.flexwright.model.Specimen <em>Specimen</em>}'.
@@ -6167,6 +7847,17 @@ public interface ModelPackage extends EPackage {
 	EReference getSpecimen_Measurements();
 
 	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Specimen#getRecordings <em>Recordings</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Recordings</em>'.
+	 * @see org.flexwright.model.Specimen#getRecordings()
+	 * @see #getSpecimen()
+	 * @generated
+	 */
+	EReference getSpecimen_Recordings();
+
+	/**
 	 * Returns the meta object for class '{@link org.flexwright.model.ControlPiece <em>Control Piece</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -6175,6 +7866,39 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EClass getControlPiece();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.ControlPiece#getUsual <em>Usual</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Usual</em>'.
+	 * @see org.flexwright.model.ControlPiece#getUsual()
+	 * @see #getControlPiece()
+	 * @generated
+	 */
+	EAttribute getControlPiece_Usual();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.ControlPiece#getUsualSpread <em>Usual Spread</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Usual Spread</em>'.
+	 * @see org.flexwright.model.ControlPiece#getUsualSpread()
+	 * @see #getControlPiece()
+	 * @generated
+	 */
+	EAttribute getControlPiece_UsualSpread();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.ControlPiece#getUsualFrom <em>Usual From</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Usual From</em>'.
+	 * @see org.flexwright.model.ControlPiece#getUsualFrom()
+	 * @see #getControlPiece()
+	 * @generated
+	 */
+	EAttribute getControlPiece_UsualFrom();
 
 	/**
 	 * Returns the meta object for class '{@link org.flexwright.model.ReferencePart <em>Reference Part</em>}'.
@@ -6370,6 +8094,17 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getMeasurement_Details();
+
+	/**
+	 * Returns the meta object for the reference '{@link org.flexwright.model.Measurement#getRecording <em>Recording</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Recording</em>'.
+	 * @see org.flexwright.model.Measurement#getRecording()
+	 * @see #getMeasurement()
+	 * @generated
+	 */
+	EReference getMeasurement_Recording();
 
 	/**
 	 * Returns the meta object for class '{@link org.flexwright.model.Reading <em>Reading</em>}'.
@@ -8432,6 +10167,873 @@ public interface ModelPackage extends EPackage {
 	EAttribute getSavedSearch_SavedAt();
 
 	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.Recording <em>Recording</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Recording</em>'.
+	 * @see org.flexwright.model.Recording
+	 * @generated
+	 */
+	EClass getRecording();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Recording#getKind <em>Kind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Kind</em>'.
+	 * @see org.flexwright.model.Recording#getKind()
+	 * @see #getRecording()
+	 * @generated
+	 */
+	EAttribute getRecording_Kind();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Recording#getCode <em>Code</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Code</em>'.
+	 * @see org.flexwright.model.Recording#getCode()
+	 * @see #getRecording()
+	 * @generated
+	 */
+	EAttribute getRecording_Code();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Recording#getTitle <em>Title</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Title</em>'.
+	 * @see org.flexwright.model.Recording#getTitle()
+	 * @see #getRecording()
+	 * @generated
+	 */
+	EAttribute getRecording_Title();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Recording#getAt <em>At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>At</em>'.
+	 * @see org.flexwright.model.Recording#getAt()
+	 * @see #getRecording()
+	 * @generated
+	 */
+	EAttribute getRecording_At();
+
+	/**
+	 * Returns the meta object for the reference '{@link org.flexwright.model.Recording#getFile <em>File</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>File</em>'.
+	 * @see org.flexwright.model.Recording#getFile()
+	 * @see #getRecording()
+	 * @generated
+	 */
+	EReference getRecording_File();
+
+	/**
+	 * Returns the meta object for the reference '{@link org.flexwright.model.Recording#getSession <em>Session</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Session</em>'.
+	 * @see org.flexwright.model.Recording#getSession()
+	 * @see #getRecording()
+	 * @generated
+	 */
+	EReference getRecording_Session();
+
+	/**
+	 * Returns the meta object for the reference '{@link org.flexwright.model.Recording#getInstrument <em>Instrument</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Instrument</em>'.
+	 * @see org.flexwright.model.Recording#getInstrument()
+	 * @see #getRecording()
+	 * @generated
+	 */
+	EReference getRecording_Instrument();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Recording#getSeparator <em>Separator</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Separator</em>'.
+	 * @see org.flexwright.model.Recording#getSeparator()
+	 * @see #getRecording()
+	 * @generated
+	 */
+	EAttribute getRecording_Separator();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Recording#getDecimalComma <em>Decimal Comma</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Decimal Comma</em>'.
+	 * @see org.flexwright.model.Recording#getDecimalComma()
+	 * @see #getRecording()
+	 * @generated
+	 */
+	EAttribute getRecording_DecimalComma();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Recording#getSkipLines <em>Skip Lines</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Skip Lines</em>'.
+	 * @see org.flexwright.model.Recording#getSkipLines()
+	 * @see #getRecording()
+	 * @generated
+	 */
+	EAttribute getRecording_SkipLines();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Recording#getCycle <em>Cycle</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Cycle</em>'.
+	 * @see org.flexwright.model.Recording#getCycle()
+	 * @see #getRecording()
+	 * @generated
+	 */
+	EAttribute getRecording_Cycle();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Recording#getLeftOut <em>Left Out</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Left Out</em>'.
+	 * @see org.flexwright.model.Recording#getLeftOut()
+	 * @see #getRecording()
+	 * @generated
+	 */
+	EAttribute getRecording_LeftOut();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Recording#getChannels <em>Channels</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Channels</em>'.
+	 * @see org.flexwright.model.Recording#getChannels()
+	 * @see #getRecording()
+	 * @generated
+	 */
+	EReference getRecording_Channels();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Recording#getMarks <em>Marks</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Marks</em>'.
+	 * @see org.flexwright.model.Recording#getMarks()
+	 * @see #getRecording()
+	 * @generated
+	 */
+	EReference getRecording_Marks();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link org.flexwright.model.Recording#getDetails <em>Details</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Details</em>'.
+	 * @see org.flexwright.model.Recording#getDetails()
+	 * @see #getRecording()
+	 * @generated
+	 */
+	EReference getRecording_Details();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.RecordingChannel <em>Recording Channel</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Recording Channel</em>'.
+	 * @see org.flexwright.model.RecordingChannel
+	 * @generated
+	 */
+	EClass getRecordingChannel();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.RecordingChannel#getRole <em>Role</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Role</em>'.
+	 * @see org.flexwright.model.RecordingChannel#getRole()
+	 * @see #getRecordingChannel()
+	 * @generated
+	 */
+	EAttribute getRecordingChannel_Role();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.RecordingChannel#getColumn <em>Column</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Column</em>'.
+	 * @see org.flexwright.model.RecordingChannel#getColumn()
+	 * @see #getRecordingChannel()
+	 * @generated
+	 */
+	EAttribute getRecordingChannel_Column();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.RecordingChannel#getName <em>Name</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Name</em>'.
+	 * @see org.flexwright.model.RecordingChannel#getName()
+	 * @see #getRecordingChannel()
+	 * @generated
+	 */
+	EAttribute getRecordingChannel_Name();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.RecordingChannel#getUnit <em>Unit</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Unit</em>'.
+	 * @see org.flexwright.model.RecordingChannel#getUnit()
+	 * @see #getRecordingChannel()
+	 * @generated
+	 */
+	EAttribute getRecordingChannel_Unit();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.RecordingChannel#getReversed <em>Reversed</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Reversed</em>'.
+	 * @see org.flexwright.model.RecordingChannel#getReversed()
+	 * @see #getRecordingChannel()
+	 * @generated
+	 */
+	EAttribute getRecordingChannel_Reversed();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.RecordingMark <em>Recording Mark</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Recording Mark</em>'.
+	 * @see org.flexwright.model.RecordingMark
+	 * @generated
+	 */
+	EClass getRecordingMark();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.RecordingMark#getName <em>Name</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Name</em>'.
+	 * @see org.flexwright.model.RecordingMark#getName()
+	 * @see #getRecordingMark()
+	 * @generated
+	 */
+	EAttribute getRecordingMark_Name();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.RecordingMark#getPosition <em>Position</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Position</em>'.
+	 * @see org.flexwright.model.RecordingMark#getPosition()
+	 * @see #getRecordingMark()
+	 * @generated
+	 */
+	EAttribute getRecordingMark_Position();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.RecordingMark#getByHand <em>By Hand</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>By Hand</em>'.
+	 * @see org.flexwright.model.RecordingMark#getByHand()
+	 * @see #getRecordingMark()
+	 * @generated
+	 */
+	EAttribute getRecordingMark_ByHand();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.RecordingMark#getLeftOut <em>Left Out</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Left Out</em>'.
+	 * @see org.flexwright.model.RecordingMark#getLeftOut()
+	 * @see #getRecordingMark()
+	 * @generated
+	 */
+	EAttribute getRecordingMark_LeftOut();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.LawFit <em>Law Fit</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Law Fit</em>'.
+	 * @see org.flexwright.model.LawFit
+	 * @generated
+	 */
+	EClass getLawFit();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.LawFit#getTitle <em>Title</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Title</em>'.
+	 * @see org.flexwright.model.LawFit#getTitle()
+	 * @see #getLawFit()
+	 * @generated
+	 */
+	EAttribute getLawFit_Title();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.LawFit#getLaw <em>Law</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Law</em>'.
+	 * @see org.flexwright.model.LawFit#getLaw()
+	 * @see #getLawFit()
+	 * @generated
+	 */
+	EAttribute getLawFit_Law();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.LawFit#getWeighting <em>Weighting</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Weighting</em>'.
+	 * @see org.flexwright.model.LawFit#getWeighting()
+	 * @see #getLawFit()
+	 * @generated
+	 */
+	EAttribute getLawFit_Weighting();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.LawFit#getFromStretch <em>From Stretch</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>From Stretch</em>'.
+	 * @see org.flexwright.model.LawFit#getFromStretch()
+	 * @see #getLawFit()
+	 * @generated
+	 */
+	EAttribute getLawFit_FromStretch();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.LawFit#getToStretch <em>To Stretch</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>To Stretch</em>'.
+	 * @see org.flexwright.model.LawFit#getToStretch()
+	 * @see #getLawFit()
+	 * @generated
+	 */
+	EAttribute getLawFit_ToStretch();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.LawFit#getAt <em>At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>At</em>'.
+	 * @see org.flexwright.model.LawFit#getAt()
+	 * @see #getLawFit()
+	 * @generated
+	 */
+	EAttribute getLawFit_At();
+
+	/**
+	 * Returns the meta object for the reference list '{@link org.flexwright.model.LawFit#getRecordings <em>Recordings</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference list '<em>Recordings</em>'.
+	 * @see org.flexwright.model.LawFit#getRecordings()
+	 * @see #getLawFit()
+	 * @generated
+	 */
+	EReference getLawFit_Recordings();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.GaugeStudy <em>Gauge Study</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Gauge Study</em>'.
+	 * @see org.flexwright.model.GaugeStudy
+	 * @generated
+	 */
+	EClass getGaugeStudy();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.GaugeStudy#getCode <em>Code</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Code</em>'.
+	 * @see org.flexwright.model.GaugeStudy#getCode()
+	 * @see #getGaugeStudy()
+	 * @generated
+	 */
+	EAttribute getGaugeStudy_Code();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.GaugeStudy#getTitle <em>Title</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Title</em>'.
+	 * @see org.flexwright.model.GaugeStudy#getTitle()
+	 * @see #getGaugeStudy()
+	 * @generated
+	 */
+	EAttribute getGaugeStudy_Title();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.GaugeStudy#getAt <em>At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>At</em>'.
+	 * @see org.flexwright.model.GaugeStudy#getAt()
+	 * @see #getGaugeStudy()
+	 * @generated
+	 */
+	EAttribute getGaugeStudy_At();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link org.flexwright.model.GaugeStudy#getKey <em>Key</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Key</em>'.
+	 * @see org.flexwright.model.GaugeStudy#getKey()
+	 * @see #getGaugeStudy()
+	 * @generated
+	 */
+	EReference getGaugeStudy_Key();
+
+	/**
+	 * Returns the meta object for the reference '{@link org.flexwright.model.GaugeStudy#getInstrument <em>Instrument</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Instrument</em>'.
+	 * @see org.flexwright.model.GaugeStudy#getInstrument()
+	 * @see #getGaugeStudy()
+	 * @generated
+	 */
+	EReference getGaugeStudy_Instrument();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.GaugeStudy#getTolerance <em>Tolerance</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Tolerance</em>'.
+	 * @see org.flexwright.model.GaugeStudy#getTolerance()
+	 * @see #getGaugeStudy()
+	 * @generated
+	 */
+	EAttribute getGaugeStudy_Tolerance();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.GaugeStudy#getCells <em>Cells</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Cells</em>'.
+	 * @see org.flexwright.model.GaugeStudy#getCells()
+	 * @see #getGaugeStudy()
+	 * @generated
+	 */
+	EReference getGaugeStudy_Cells();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.GaugeCell <em>Gauge Cell</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Gauge Cell</em>'.
+	 * @see org.flexwright.model.GaugeCell
+	 * @generated
+	 */
+	EClass getGaugeCell();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.GaugeCell#getPiece <em>Piece</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Piece</em>'.
+	 * @see org.flexwright.model.GaugeCell#getPiece()
+	 * @see #getGaugeCell()
+	 * @generated
+	 */
+	EAttribute getGaugeCell_Piece();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.GaugeCell#getWho <em>Who</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Who</em>'.
+	 * @see org.flexwright.model.GaugeCell#getWho()
+	 * @see #getGaugeCell()
+	 * @generated
+	 */
+	EAttribute getGaugeCell_Who();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.GaugeCell#getReadings <em>Readings</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Readings</em>'.
+	 * @see org.flexwright.model.GaugeCell#getReadings()
+	 * @see #getGaugeCell()
+	 * @generated
+	 */
+	EReference getGaugeCell_Readings();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.SpotMap <em>Spot Map</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Spot Map</em>'.
+	 * @see org.flexwright.model.SpotMap
+	 * @generated
+	 */
+	EClass getSpotMap();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.SpotMap#getTitle <em>Title</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Title</em>'.
+	 * @see org.flexwright.model.SpotMap#getTitle()
+	 * @see #getSpotMap()
+	 * @generated
+	 */
+	EAttribute getSpotMap_Title();
+
+	/**
+	 * Returns the meta object for the reference '{@link org.flexwright.model.SpotMap#getPicture <em>Picture</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Picture</em>'.
+	 * @see org.flexwright.model.SpotMap#getPicture()
+	 * @see #getSpotMap()
+	 * @generated
+	 */
+	EReference getSpotMap_Picture();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.SpotMap#getSketch <em>Sketch</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Sketch</em>'.
+	 * @see org.flexwright.model.SpotMap#getSketch()
+	 * @see #getSpotMap()
+	 * @generated
+	 */
+	EAttribute getSpotMap_Sketch();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.SpotMap#getPlaces <em>Places</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Places</em>'.
+	 * @see org.flexwright.model.SpotMap#getPlaces()
+	 * @see #getSpotMap()
+	 * @generated
+	 */
+	EReference getSpotMap_Places();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.SpotPlace <em>Spot Place</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Spot Place</em>'.
+	 * @see org.flexwright.model.SpotPlace
+	 * @generated
+	 */
+	EClass getSpotPlace();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.SpotPlace#getSpot <em>Spot</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Spot</em>'.
+	 * @see org.flexwright.model.SpotPlace#getSpot()
+	 * @see #getSpotPlace()
+	 * @generated
+	 */
+	EAttribute getSpotPlace_Spot();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.SpotPlace#getAcross <em>Across</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Across</em>'.
+	 * @see org.flexwright.model.SpotPlace#getAcross()
+	 * @see #getSpotPlace()
+	 * @generated
+	 */
+	EAttribute getSpotPlace_Across();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.SpotPlace#getDown <em>Down</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Down</em>'.
+	 * @see org.flexwright.model.SpotPlace#getDown()
+	 * @see #getSpotPlace()
+	 * @generated
+	 */
+	EAttribute getSpotPlace_Down();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.Ranking <em>Ranking</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Ranking</em>'.
+	 * @see org.flexwright.model.Ranking
+	 * @generated
+	 */
+	EClass getRanking();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Ranking#getCode <em>Code</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Code</em>'.
+	 * @see org.flexwright.model.Ranking#getCode()
+	 * @see #getRanking()
+	 * @generated
+	 */
+	EAttribute getRanking_Code();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Ranking#getTitle <em>Title</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Title</em>'.
+	 * @see org.flexwright.model.Ranking#getTitle()
+	 * @see #getRanking()
+	 * @generated
+	 */
+	EAttribute getRanking_Title();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Ranking#getQuestion <em>Question</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Question</em>'.
+	 * @see org.flexwright.model.Ranking#getQuestion()
+	 * @see #getRanking()
+	 * @generated
+	 */
+	EAttribute getRanking_Question();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Ranking#getAt <em>At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>At</em>'.
+	 * @see org.flexwright.model.Ranking#getAt()
+	 * @see #getRanking()
+	 * @generated
+	 */
+	EAttribute getRanking_At();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.Ranking#getBlind <em>Blind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Blind</em>'.
+	 * @see org.flexwright.model.Ranking#getBlind()
+	 * @see #getRanking()
+	 * @generated
+	 */
+	EAttribute getRanking_Blind();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.Ranking#getLists <em>Lists</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Lists</em>'.
+	 * @see org.flexwright.model.Ranking#getLists()
+	 * @see #getRanking()
+	 * @generated
+	 */
+	EReference getRanking_Lists();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.RankList <em>Rank List</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Rank List</em>'.
+	 * @see org.flexwright.model.RankList
+	 * @generated
+	 */
+	EClass getRankList();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.RankList#getWho <em>Who</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Who</em>'.
+	 * @see org.flexwright.model.RankList#getWho()
+	 * @see #getRankList()
+	 * @generated
+	 */
+	EAttribute getRankList_Who();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.RankList#getPlaces <em>Places</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Places</em>'.
+	 * @see org.flexwright.model.RankList#getPlaces()
+	 * @see #getRankList()
+	 * @generated
+	 */
+	EReference getRankList_Places();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.RankPlace <em>Rank Place</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Rank Place</em>'.
+	 * @see org.flexwright.model.RankPlace
+	 * @generated
+	 */
+	EClass getRankPlace();
+
+	/**
+	 * Returns the meta object for the reference '{@link org.flexwright.model.RankPlace#getSpecimen <em>Specimen</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Specimen</em>'.
+	 * @see org.flexwright.model.RankPlace#getSpecimen()
+	 * @see #getRankPlace()
+	 * @generated
+	 */
+	EReference getRankPlace_Specimen();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.RankPlace#getRank <em>Rank</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Rank</em>'.
+	 * @see org.flexwright.model.RankPlace#getRank()
+	 * @see #getRankPlace()
+	 * @generated
+	 */
+	EAttribute getRankPlace_Rank();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.AgeingPlan <em>Ageing Plan</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Ageing Plan</em>'.
+	 * @see org.flexwright.model.AgeingPlan
+	 * @generated
+	 */
+	EClass getAgeingPlan();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.AgeingPlan#getTitle <em>Title</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Title</em>'.
+	 * @see org.flexwright.model.AgeingPlan#getTitle()
+	 * @see #getAgeingPlan()
+	 * @generated
+	 */
+	EAttribute getAgeingPlan_Title();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link org.flexwright.model.AgeingPlan#getKey <em>Key</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Key</em>'.
+	 * @see org.flexwright.model.AgeingPlan#getKey()
+	 * @see #getAgeingPlan()
+	 * @generated
+	 */
+	EReference getAgeingPlan_Key();
+
+	/**
+	 * Returns the meta object for the reference list '{@link org.flexwright.model.AgeingPlan#getSpecimens <em>Specimens</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference list '<em>Specimens</em>'.
+	 * @see org.flexwright.model.AgeingPlan#getSpecimens()
+	 * @see #getAgeingPlan()
+	 * @generated
+	 */
+	EReference getAgeingPlan_Specimens();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.AgeingPlan#getFrom <em>From</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>From</em>'.
+	 * @see org.flexwright.model.AgeingPlan#getFrom()
+	 * @see #getAgeingPlan()
+	 * @generated
+	 */
+	EAttribute getAgeingPlan_From();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.AgeingPlan#getRemind <em>Remind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Remind</em>'.
+	 * @see org.flexwright.model.AgeingPlan#getRemind()
+	 * @see #getAgeingPlan()
+	 * @generated
+	 */
+	EAttribute getAgeingPlan_Remind();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.flexwright.model.AgeingPlan#getPoints <em>Points</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Points</em>'.
+	 * @see org.flexwright.model.AgeingPlan#getPoints()
+	 * @see #getAgeingPlan()
+	 * @generated
+	 */
+	EReference getAgeingPlan_Points();
+
+	/**
+	 * Returns the meta object for class '{@link org.flexwright.model.AgeingPoint <em>Ageing Point</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Ageing Point</em>'.
+	 * @see org.flexwright.model.AgeingPoint
+	 * @generated
+	 */
+	EClass getAgeingPoint();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.AgeingPoint#getDays <em>Days</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Days</em>'.
+	 * @see org.flexwright.model.AgeingPoint#getDays()
+	 * @see #getAgeingPoint()
+	 * @generated
+	 */
+	EAttribute getAgeingPoint_Days();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.AgeingPoint#getWindow <em>Window</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Window</em>'.
+	 * @see org.flexwright.model.AgeingPoint#getWindow()
+	 * @see #getAgeingPoint()
+	 * @generated
+	 */
+	EAttribute getAgeingPoint_Window();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.flexwright.model.AgeingPoint#getSkipped <em>Skipped</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Skipped</em>'.
+	 * @see org.flexwright.model.AgeingPoint#getSkipped()
+	 * @see #getAgeingPoint()
+	 * @generated
+	 */
+	EAttribute getAgeingPoint_Skipped();
+
+	/**
 	 * Returns the meta object for enum '{@link org.flexwright.model.Origin <em>Origin</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -8570,6 +11172,16 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EEnum getNoteKind();
+
+	/**
+	 * Returns the meta object for enum '{@link org.flexwright.model.ChannelRole <em>Channel Role</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Channel Role</em>'.
+	 * @see org.flexwright.model.ChannelRole
+	 * @generated
+	 */
+	EEnum getChannelRole();
 
 	/**
 	 * Returns the meta object for data type '{@link java.time.Instant <em>Instant</em>}'.
@@ -8949,6 +11561,46 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute PROJECT__CUP_PRICE = eINSTANCE.getProject_CupPrice();
+
+		/**
+		 * The meta object literal for the '<em><b>Gauge Studies</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PROJECT__GAUGE_STUDIES = eINSTANCE.getProject_GaugeStudies();
+
+		/**
+		 * The meta object literal for the '<em><b>Spot Maps</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PROJECT__SPOT_MAPS = eINSTANCE.getProject_SpotMaps();
+
+		/**
+		 * The meta object literal for the '<em><b>Law Fits</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PROJECT__LAW_FITS = eINSTANCE.getProject_LawFits();
+
+		/**
+		 * The meta object literal for the '<em><b>Rankings</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PROJECT__RANKINGS = eINSTANCE.getProject_Rankings();
+
+		/**
+		 * The meta object literal for the '<em><b>Ageing Plans</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PROJECT__AGEING_PLANS = eINSTANCE.getProject_AgeingPlans();
 
 		/**
 		 * The meta object literal for the '{@link org.flexwright.model.impl.PluginUseImpl <em>Plugin Use</em>}' class.
@@ -9465,6 +12117,62 @@ public interface ModelPackage extends EPackage {
 		EAttribute INSTRUMENT__ACCURACY = eINSTANCE.getInstrument_Accuracy();
 
 		/**
+		 * The meta object literal for the '<em><b>Scale</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute INSTRUMENT__SCALE = eINSTANCE.getInstrument_Scale();
+
+		/**
+		 * The meta object literal for the '<em><b>Spread</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute INSTRUMENT__SPREAD = eINSTANCE.getInstrument_Spread();
+
+		/**
+		 * The meta object literal for the '<em><b>Spread From</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute INSTRUMENT__SPREAD_FROM = eINSTANCE.getInstrument_SpreadFrom();
+
+		/**
+		 * The meta object literal for the '<em><b>Checked On</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute INSTRUMENT__CHECKED_ON = eINSTANCE.getInstrument_CheckedOn();
+
+		/**
+		 * The meta object literal for the '<em><b>Check Every Days</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute INSTRUMENT__CHECK_EVERY_DAYS = eINSTANCE.getInstrument_CheckEveryDays();
+
+		/**
+		 * The meta object literal for the '<em><b>Check Note</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute INSTRUMENT__CHECK_NOTE = eINSTANCE.getInstrument_CheckNote();
+
+		/**
+		 * The meta object literal for the '<em><b>Study</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference INSTRUMENT__STUDY = eINSTANCE.getInstrument_Study();
+
+		/**
 		 * The meta object literal for the '{@link org.flexwright.model.impl.SessionImpl <em>Session</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -9529,6 +12237,22 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EReference SESSION__CONTROL_PIECE = eINSTANCE.getSession_ControlPiece();
+
+		/**
+		 * The meta object literal for the '<em><b>Conditioning Hours</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SESSION__CONDITIONING_HOURS = eINSTANCE.getSession_ConditioningHours();
+
+		/**
+		 * The meta object literal for the '<em><b>Room</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SESSION__ROOM = eINSTANCE.getSession_Room();
 
 		/**
 		 * The meta object literal for the '{@link org.flexwright.model.impl.SpecimenImpl <em>Specimen</em>}' class.
@@ -9597,6 +12321,14 @@ public interface ModelPackage extends EPackage {
 		EReference SPECIMEN__MEASUREMENTS = eINSTANCE.getSpecimen_Measurements();
 
 		/**
+		 * The meta object literal for the '<em><b>Recordings</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference SPECIMEN__RECORDINGS = eINSTANCE.getSpecimen_Recordings();
+
+		/**
 		 * The meta object literal for the '{@link org.flexwright.model.impl.ControlPieceImpl <em>Control Piece</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -9605,6 +12337,30 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EClass CONTROL_PIECE = eINSTANCE.getControlPiece();
+
+		/**
+		 * The meta object literal for the '<em><b>Usual</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CONTROL_PIECE__USUAL = eINSTANCE.getControlPiece_Usual();
+
+		/**
+		 * The meta object literal for the '<em><b>Usual Spread</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CONTROL_PIECE__USUAL_SPREAD = eINSTANCE.getControlPiece_UsualSpread();
+
+		/**
+		 * The meta object literal for the '<em><b>Usual From</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CONTROL_PIECE__USUAL_FROM = eINSTANCE.getControlPiece_UsualFrom();
 
 		/**
 		 * The meta object literal for the '{@link org.flexwright.model.impl.ReferencePartImpl <em>Reference Part</em>}' class.
@@ -9755,6 +12511,14 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EReference MEASUREMENT__DETAILS = eINSTANCE.getMeasurement_Details();
+
+		/**
+		 * The meta object literal for the '<em><b>Recording</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference MEASUREMENT__RECORDING = eINSTANCE.getMeasurement_Recording();
 
 		/**
 		 * The meta object literal for the '{@link org.flexwright.model.impl.ReadingImpl <em>Reading</em>}' class.
@@ -11307,6 +14071,672 @@ public interface ModelPackage extends EPackage {
 		EAttribute SAVED_SEARCH__SAVED_AT = eINSTANCE.getSavedSearch_SavedAt();
 
 		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.RecordingImpl <em>Recording</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.RecordingImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getRecording()
+		 * @generated
+		 */
+		EClass RECORDING = eINSTANCE.getRecording();
+
+		/**
+		 * The meta object literal for the '<em><b>Kind</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RECORDING__KIND = eINSTANCE.getRecording_Kind();
+
+		/**
+		 * The meta object literal for the '<em><b>Code</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RECORDING__CODE = eINSTANCE.getRecording_Code();
+
+		/**
+		 * The meta object literal for the '<em><b>Title</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RECORDING__TITLE = eINSTANCE.getRecording_Title();
+
+		/**
+		 * The meta object literal for the '<em><b>At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RECORDING__AT = eINSTANCE.getRecording_At();
+
+		/**
+		 * The meta object literal for the '<em><b>File</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference RECORDING__FILE = eINSTANCE.getRecording_File();
+
+		/**
+		 * The meta object literal for the '<em><b>Session</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference RECORDING__SESSION = eINSTANCE.getRecording_Session();
+
+		/**
+		 * The meta object literal for the '<em><b>Instrument</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference RECORDING__INSTRUMENT = eINSTANCE.getRecording_Instrument();
+
+		/**
+		 * The meta object literal for the '<em><b>Separator</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RECORDING__SEPARATOR = eINSTANCE.getRecording_Separator();
+
+		/**
+		 * The meta object literal for the '<em><b>Decimal Comma</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RECORDING__DECIMAL_COMMA = eINSTANCE.getRecording_DecimalComma();
+
+		/**
+		 * The meta object literal for the '<em><b>Skip Lines</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RECORDING__SKIP_LINES = eINSTANCE.getRecording_SkipLines();
+
+		/**
+		 * The meta object literal for the '<em><b>Cycle</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RECORDING__CYCLE = eINSTANCE.getRecording_Cycle();
+
+		/**
+		 * The meta object literal for the '<em><b>Left Out</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RECORDING__LEFT_OUT = eINSTANCE.getRecording_LeftOut();
+
+		/**
+		 * The meta object literal for the '<em><b>Channels</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference RECORDING__CHANNELS = eINSTANCE.getRecording_Channels();
+
+		/**
+		 * The meta object literal for the '<em><b>Marks</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference RECORDING__MARKS = eINSTANCE.getRecording_Marks();
+
+		/**
+		 * The meta object literal for the '<em><b>Details</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference RECORDING__DETAILS = eINSTANCE.getRecording_Details();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.RecordingChannelImpl <em>Recording Channel</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.RecordingChannelImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getRecordingChannel()
+		 * @generated
+		 */
+		EClass RECORDING_CHANNEL = eINSTANCE.getRecordingChannel();
+
+		/**
+		 * The meta object literal for the '<em><b>Role</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RECORDING_CHANNEL__ROLE = eINSTANCE.getRecordingChannel_Role();
+
+		/**
+		 * The meta object literal for the '<em><b>Column</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RECORDING_CHANNEL__COLUMN = eINSTANCE.getRecordingChannel_Column();
+
+		/**
+		 * The meta object literal for the '<em><b>Name</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RECORDING_CHANNEL__NAME = eINSTANCE.getRecordingChannel_Name();
+
+		/**
+		 * The meta object literal for the '<em><b>Unit</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RECORDING_CHANNEL__UNIT = eINSTANCE.getRecordingChannel_Unit();
+
+		/**
+		 * The meta object literal for the '<em><b>Reversed</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RECORDING_CHANNEL__REVERSED = eINSTANCE.getRecordingChannel_Reversed();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.RecordingMarkImpl <em>Recording Mark</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.RecordingMarkImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getRecordingMark()
+		 * @generated
+		 */
+		EClass RECORDING_MARK = eINSTANCE.getRecordingMark();
+
+		/**
+		 * The meta object literal for the '<em><b>Name</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RECORDING_MARK__NAME = eINSTANCE.getRecordingMark_Name();
+
+		/**
+		 * The meta object literal for the '<em><b>Position</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RECORDING_MARK__POSITION = eINSTANCE.getRecordingMark_Position();
+
+		/**
+		 * The meta object literal for the '<em><b>By Hand</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RECORDING_MARK__BY_HAND = eINSTANCE.getRecordingMark_ByHand();
+
+		/**
+		 * The meta object literal for the '<em><b>Left Out</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RECORDING_MARK__LEFT_OUT = eINSTANCE.getRecordingMark_LeftOut();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.LawFitImpl <em>Law Fit</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.LawFitImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getLawFit()
+		 * @generated
+		 */
+		EClass LAW_FIT = eINSTANCE.getLawFit();
+
+		/**
+		 * The meta object literal for the '<em><b>Title</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LAW_FIT__TITLE = eINSTANCE.getLawFit_Title();
+
+		/**
+		 * The meta object literal for the '<em><b>Law</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LAW_FIT__LAW = eINSTANCE.getLawFit_Law();
+
+		/**
+		 * The meta object literal for the '<em><b>Weighting</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LAW_FIT__WEIGHTING = eINSTANCE.getLawFit_Weighting();
+
+		/**
+		 * The meta object literal for the '<em><b>From Stretch</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LAW_FIT__FROM_STRETCH = eINSTANCE.getLawFit_FromStretch();
+
+		/**
+		 * The meta object literal for the '<em><b>To Stretch</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LAW_FIT__TO_STRETCH = eINSTANCE.getLawFit_ToStretch();
+
+		/**
+		 * The meta object literal for the '<em><b>At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LAW_FIT__AT = eINSTANCE.getLawFit_At();
+
+		/**
+		 * The meta object literal for the '<em><b>Recordings</b></em>' reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference LAW_FIT__RECORDINGS = eINSTANCE.getLawFit_Recordings();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.GaugeStudyImpl <em>Gauge Study</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.GaugeStudyImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getGaugeStudy()
+		 * @generated
+		 */
+		EClass GAUGE_STUDY = eINSTANCE.getGaugeStudy();
+
+		/**
+		 * The meta object literal for the '<em><b>Code</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GAUGE_STUDY__CODE = eINSTANCE.getGaugeStudy_Code();
+
+		/**
+		 * The meta object literal for the '<em><b>Title</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GAUGE_STUDY__TITLE = eINSTANCE.getGaugeStudy_Title();
+
+		/**
+		 * The meta object literal for the '<em><b>At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GAUGE_STUDY__AT = eINSTANCE.getGaugeStudy_At();
+
+		/**
+		 * The meta object literal for the '<em><b>Key</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference GAUGE_STUDY__KEY = eINSTANCE.getGaugeStudy_Key();
+
+		/**
+		 * The meta object literal for the '<em><b>Instrument</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference GAUGE_STUDY__INSTRUMENT = eINSTANCE.getGaugeStudy_Instrument();
+
+		/**
+		 * The meta object literal for the '<em><b>Tolerance</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GAUGE_STUDY__TOLERANCE = eINSTANCE.getGaugeStudy_Tolerance();
+
+		/**
+		 * The meta object literal for the '<em><b>Cells</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference GAUGE_STUDY__CELLS = eINSTANCE.getGaugeStudy_Cells();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.GaugeCellImpl <em>Gauge Cell</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.GaugeCellImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getGaugeCell()
+		 * @generated
+		 */
+		EClass GAUGE_CELL = eINSTANCE.getGaugeCell();
+
+		/**
+		 * The meta object literal for the '<em><b>Piece</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GAUGE_CELL__PIECE = eINSTANCE.getGaugeCell_Piece();
+
+		/**
+		 * The meta object literal for the '<em><b>Who</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GAUGE_CELL__WHO = eINSTANCE.getGaugeCell_Who();
+
+		/**
+		 * The meta object literal for the '<em><b>Readings</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference GAUGE_CELL__READINGS = eINSTANCE.getGaugeCell_Readings();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.SpotMapImpl <em>Spot Map</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.SpotMapImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getSpotMap()
+		 * @generated
+		 */
+		EClass SPOT_MAP = eINSTANCE.getSpotMap();
+
+		/**
+		 * The meta object literal for the '<em><b>Title</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SPOT_MAP__TITLE = eINSTANCE.getSpotMap_Title();
+
+		/**
+		 * The meta object literal for the '<em><b>Picture</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference SPOT_MAP__PICTURE = eINSTANCE.getSpotMap_Picture();
+
+		/**
+		 * The meta object literal for the '<em><b>Sketch</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SPOT_MAP__SKETCH = eINSTANCE.getSpotMap_Sketch();
+
+		/**
+		 * The meta object literal for the '<em><b>Places</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference SPOT_MAP__PLACES = eINSTANCE.getSpotMap_Places();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.SpotPlaceImpl <em>Spot Place</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.SpotPlaceImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getSpotPlace()
+		 * @generated
+		 */
+		EClass SPOT_PLACE = eINSTANCE.getSpotPlace();
+
+		/**
+		 * The meta object literal for the '<em><b>Spot</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SPOT_PLACE__SPOT = eINSTANCE.getSpotPlace_Spot();
+
+		/**
+		 * The meta object literal for the '<em><b>Across</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SPOT_PLACE__ACROSS = eINSTANCE.getSpotPlace_Across();
+
+		/**
+		 * The meta object literal for the '<em><b>Down</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SPOT_PLACE__DOWN = eINSTANCE.getSpotPlace_Down();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.RankingImpl <em>Ranking</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.RankingImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getRanking()
+		 * @generated
+		 */
+		EClass RANKING = eINSTANCE.getRanking();
+
+		/**
+		 * The meta object literal for the '<em><b>Code</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RANKING__CODE = eINSTANCE.getRanking_Code();
+
+		/**
+		 * The meta object literal for the '<em><b>Title</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RANKING__TITLE = eINSTANCE.getRanking_Title();
+
+		/**
+		 * The meta object literal for the '<em><b>Question</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RANKING__QUESTION = eINSTANCE.getRanking_Question();
+
+		/**
+		 * The meta object literal for the '<em><b>At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RANKING__AT = eINSTANCE.getRanking_At();
+
+		/**
+		 * The meta object literal for the '<em><b>Blind</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RANKING__BLIND = eINSTANCE.getRanking_Blind();
+
+		/**
+		 * The meta object literal for the '<em><b>Lists</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference RANKING__LISTS = eINSTANCE.getRanking_Lists();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.RankListImpl <em>Rank List</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.RankListImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getRankList()
+		 * @generated
+		 */
+		EClass RANK_LIST = eINSTANCE.getRankList();
+
+		/**
+		 * The meta object literal for the '<em><b>Who</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RANK_LIST__WHO = eINSTANCE.getRankList_Who();
+
+		/**
+		 * The meta object literal for the '<em><b>Places</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference RANK_LIST__PLACES = eINSTANCE.getRankList_Places();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.RankPlaceImpl <em>Rank Place</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.RankPlaceImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getRankPlace()
+		 * @generated
+		 */
+		EClass RANK_PLACE = eINSTANCE.getRankPlace();
+
+		/**
+		 * The meta object literal for the '<em><b>Specimen</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference RANK_PLACE__SPECIMEN = eINSTANCE.getRankPlace_Specimen();
+
+		/**
+		 * The meta object literal for the '<em><b>Rank</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RANK_PLACE__RANK = eINSTANCE.getRankPlace_Rank();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.AgeingPlanImpl <em>Ageing Plan</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.AgeingPlanImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getAgeingPlan()
+		 * @generated
+		 */
+		EClass AGEING_PLAN = eINSTANCE.getAgeingPlan();
+
+		/**
+		 * The meta object literal for the '<em><b>Title</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute AGEING_PLAN__TITLE = eINSTANCE.getAgeingPlan_Title();
+
+		/**
+		 * The meta object literal for the '<em><b>Key</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference AGEING_PLAN__KEY = eINSTANCE.getAgeingPlan_Key();
+
+		/**
+		 * The meta object literal for the '<em><b>Specimens</b></em>' reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference AGEING_PLAN__SPECIMENS = eINSTANCE.getAgeingPlan_Specimens();
+
+		/**
+		 * The meta object literal for the '<em><b>From</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute AGEING_PLAN__FROM = eINSTANCE.getAgeingPlan_From();
+
+		/**
+		 * The meta object literal for the '<em><b>Remind</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute AGEING_PLAN__REMIND = eINSTANCE.getAgeingPlan_Remind();
+
+		/**
+		 * The meta object literal for the '<em><b>Points</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference AGEING_PLAN__POINTS = eINSTANCE.getAgeingPlan_Points();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.impl.AgeingPointImpl <em>Ageing Point</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.impl.AgeingPointImpl
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getAgeingPoint()
+		 * @generated
+		 */
+		EClass AGEING_POINT = eINSTANCE.getAgeingPoint();
+
+		/**
+		 * The meta object literal for the '<em><b>Days</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute AGEING_POINT__DAYS = eINSTANCE.getAgeingPoint_Days();
+
+		/**
+		 * The meta object literal for the '<em><b>Window</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute AGEING_POINT__WINDOW = eINSTANCE.getAgeingPoint_Window();
+
+		/**
+		 * The meta object literal for the '<em><b>Skipped</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute AGEING_POINT__SKIPPED = eINSTANCE.getAgeingPoint_Skipped();
+
+		/**
 		 * The meta object literal for the '{@link org.flexwright.model.Origin <em>Origin</em>}' enum.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -11445,6 +14875,16 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EEnum NOTE_KIND = eINSTANCE.getNoteKind();
+
+		/**
+		 * The meta object literal for the '{@link org.flexwright.model.ChannelRole <em>Channel Role</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.flexwright.model.ChannelRole
+		 * @see org.flexwright.model.impl.ModelPackageImpl#getChannelRole()
+		 * @generated
+		 */
+		EEnum CHANNEL_ROLE = eINSTANCE.getChannelRole();
 
 		/**
 		 * The meta object literal for the '<em>Instant</em>' data type.

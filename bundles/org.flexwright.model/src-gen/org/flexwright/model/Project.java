@@ -45,6 +45,11 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link org.flexwright.model.Project#getSearches <em>Searches</em>}</li>
  *   <li>{@link org.flexwright.model.Project#getHourlyRate <em>Hourly Rate</em>}</li>
  *   <li>{@link org.flexwright.model.Project#getCupPrice <em>Cup Price</em>}</li>
+ *   <li>{@link org.flexwright.model.Project#getGaugeStudies <em>Gauge Studies</em>}</li>
+ *   <li>{@link org.flexwright.model.Project#getSpotMaps <em>Spot Maps</em>}</li>
+ *   <li>{@link org.flexwright.model.Project#getLawFits <em>Law Fits</em>}</li>
+ *   <li>{@link org.flexwright.model.Project#getRankings <em>Rankings</em>}</li>
+ *   <li>{@link org.flexwright.model.Project#getAgeingPlans <em>Ageing Plans</em>}</li>
  * </ul>
  *
  * @see org.flexwright.model.ModelPackage#getProject()
@@ -480,5 +485,65 @@ public interface Project extends Entry {
 	 * @generated
 	 */
 	void setCupPrice(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Gauge Studies</b></em>' containment reference list.
+	 * The list contents are of type {@link org.flexwright.model.GaugeStudy}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Gauge Studies</em>' containment reference list.
+	 * @see org.flexwright.model.ModelPackage#getProject_GaugeStudies()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<GaugeStudy> getGaugeStudies();
+
+	/**
+	 * Returns the value of the '<em><b>Spot Maps</b></em>' containment reference list.
+	 * The list contents are of type {@link org.flexwright.model.SpotMap}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Spot Maps</em>' containment reference list.
+	 * @see org.flexwright.model.ModelPackage#getProject_SpotMaps()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<SpotMap> getSpotMaps();
+
+	/**
+	 * Returns the value of the '<em><b>Law Fits</b></em>' containment reference list.
+	 * The list contents are of type {@link org.flexwright.model.LawFit}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Law Fits</em>' containment reference list.
+	 * @see org.flexwright.model.ModelPackage#getProject_LawFits()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<LawFit> getLawFits();
+
+	/**
+	 * Returns the value of the '<em><b>Rankings</b></em>' containment reference list.
+	 * The list contents are of type {@link org.flexwright.model.Ranking}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Rankings</em>' containment reference list.
+	 * @see org.flexwright.model.ModelPackage#getProject_Rankings()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<Ranking> getRankings();
+
+	/**
+	 * Returns the value of the '<em><b>Ageing Plans</b></em>' containment reference list.
+	 * The list contents are of type {@link org.flexwright.model.AgeingPlan}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Ageing Plans</em>' containment reference list.
+	 * @see org.flexwright.model.ModelPackage#getProject_AgeingPlans()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<AgeingPlan> getAgeingPlans();
 
 } // Project

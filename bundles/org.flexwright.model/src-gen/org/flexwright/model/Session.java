@@ -26,6 +26,8 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link org.flexwright.model.Session#getWho <em>Who</em>}</li>
  *   <li>{@link org.flexwright.model.Session#getInstruments <em>Instruments</em>}</li>
  *   <li>{@link org.flexwright.model.Session#getControlPiece <em>Control Piece</em>}</li>
+ *   <li>{@link org.flexwright.model.Session#getConditioningHours <em>Conditioning Hours</em>}</li>
+ *   <li>{@link org.flexwright.model.Session#getRoom <em>Room</em>}</li>
  * </ul>
  *
  * @see org.flexwright.model.ModelPackage#getSession()
@@ -177,5 +179,55 @@ public interface Session extends Entry {
 	 * @generated
 	 */
 	void setControlPiece(ControlPiece value);
+
+	/**
+	 * Returns the value of the '<em><b>Conditioning Hours</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * How long the pieces lay in this room before the first reading.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Conditioning Hours</em>' attribute.
+	 * @see #setConditioningHours(Double)
+	 * @see org.flexwright.model.ModelPackage#getSession_ConditioningHours()
+	 * @model annotation="urn:flexwright:field kind='DURATION' unit='h' min='0' max='100000' label='Conditioned for' help='How long the pieces lay in this room before the first reading.'"
+	 * @generated
+	 */
+	Double getConditioningHours();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.Session#getConditioningHours <em>Conditioning Hours</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Conditioning Hours</em>' attribute.
+	 * @see #getConditioningHours()
+	 * @generated
+	 */
+	void setConditioningHours(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Room</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Room or bench.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Room</em>' attribute.
+	 * @see #setRoom(String)
+	 * @see org.flexwright.model.ModelPackage#getSession_Room()
+	 * @model annotation="urn:flexwright:field label='Room' help='Room or bench.'"
+	 * @generated
+	 */
+	String getRoom();
+
+	/**
+	 * Sets the value of the '{@link org.flexwright.model.Session#getRoom <em>Room</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Room</em>' attribute.
+	 * @see #getRoom()
+	 * @generated
+	 */
+	void setRoom(String value);
 
 } // Session

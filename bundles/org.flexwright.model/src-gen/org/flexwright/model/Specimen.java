@@ -26,6 +26,7 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link org.flexwright.model.Specimen#isFailed <em>Failed</em>}</li>
  *   <li>{@link org.flexwright.model.Specimen#getFailReason <em>Fail Reason</em>}</li>
  *   <li>{@link org.flexwright.model.Specimen#getMeasurements <em>Measurements</em>}</li>
+ *   <li>{@link org.flexwright.model.Specimen#getRecordings <em>Recordings</em>}</li>
  * </ul>
  *
  * @see org.flexwright.model.ModelPackage#getSpecimen()
@@ -186,5 +187,17 @@ public interface Specimen extends Entry {
 	 * @generated
 	 */
 	EList<Measurement> getMeasurements();
+
+	/**
+	 * Returns the value of the '<em><b>Recordings</b></em>' containment reference list.
+	 * The list contents are of type {@link org.flexwright.model.Recording}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Recordings</em>' containment reference list.
+	 * @see org.flexwright.model.ModelPackage#getSpecimen_Recordings()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<Recording> getRecordings();
 
 } // Specimen

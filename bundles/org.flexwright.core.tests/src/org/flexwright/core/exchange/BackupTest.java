@@ -20,6 +20,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 
+import org.flexwright.core.Watch;
 import org.flexwright.core.session.Demo;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.session.ProjectStore;

@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 
+import org.flexwright.core.Watch;
 import org.flexwright.core.session.ModelThread;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.session.ProjectStore;

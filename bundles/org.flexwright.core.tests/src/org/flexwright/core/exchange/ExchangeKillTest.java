@@ -12,6 +12,7 @@ import java.util.Random;
 import java.util.stream.Stream;
 
 import org.apache.commons.csv.CSVFormat;
+import org.flexwright.core.Watch;
 import org.flexwright.core.session.ClassPath;
 import org.flexwright.core.session.Demo;
 import org.flexwright.core.session.ProjectSession;

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
+import org.flexwright.core.Watch;
 import org.flexwright.core.session.Demo;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.session.ProjectStore;

@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 
+import org.flexwright.core.Watch;
 import org.flexwright.core.exchange.ImportChange.Kind;
 import org.flexwright.core.exchange.ImportOptions.Decimal;
 import org.flexwright.core.session.Demo;

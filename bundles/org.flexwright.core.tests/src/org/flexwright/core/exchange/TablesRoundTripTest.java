@@ -16,6 +16,7 @@ import java.util.Set;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EClassifier;
 import org.eclipse.emf.ecore.EStructuralFeature;
+import org.flexwright.core.Watch;
 import org.flexwright.core.session.DetailsPackage;
 import org.flexwright.core.session.Demo;
 import org.flexwright.core.session.ProjectSession;
@@ -27,7 +28,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Random projects that hold everything there is, written as tables and read again: not a byte of the project's file differs. */
 class TablesRoundTripTest {
-    private static final int PROJECTS = 8;
+    private static final int PROJECTS = 12;
     private static final int OBJECTS = 600;
 
     @TempDir

@@ -145,7 +145,7 @@ class FieldReadTest {
         assertEquals(QuantityKind.TEMPERATURE, room.kind());
         assertEquals("Room temperature must be from -20 °C to 60 °C; got 100 °C.", sentence(room, "212 F"));
         List<String> names = FieldDescriptors.ofClass(ModelPackage.Literals.SESSION).stream().map(FieldDescriptor::name).toList();
-        assertEquals(List.of("code", "at", "roomC", "roomRh", "who"), names);
+        assertEquals(List.of("code", "at", "roomC", "roomRh", "who", "conditioningHours", "room"), names);
         assertEquals(FieldType.LIST, FieldDescriptors.of(ModelPackage.Literals.MATERIAL_GRADE__HAZARDS).type());
         assertEquals(QuantityKind.DURATION, FieldDescriptors.of(ModelPackage.Literals.TRIAL__HOURS).kind());
     }

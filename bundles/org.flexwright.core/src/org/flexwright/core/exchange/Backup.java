@@ -29,6 +29,7 @@ import java.util.TreeMap;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 
+import org.flexwright.core.Watch;
 import org.flexwright.core.Message;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.session.ProjectStore;

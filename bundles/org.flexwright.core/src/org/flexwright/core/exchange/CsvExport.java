@@ -14,6 +14,7 @@ import java.util.Map;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.flexwright.core.Watch;
 import org.flexwright.core.Message;
 import org.flexwright.core.exchange.Walk.Row;
 import org.flexwright.core.field.FieldDescriptor;

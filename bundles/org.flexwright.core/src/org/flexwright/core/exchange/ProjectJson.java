@@ -28,6 +28,7 @@ import org.eclipse.emf.ecore.EPackage;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.flexwright.core.Watch;
 import org.flexwright.core.Message;
 import org.flexwright.core.exchange.Values.NotAValue;
 import org.flexwright.core.session.DetailsPackage;

@@ -24,6 +24,7 @@ import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.emf.ecore.util.InternalEList;
+import org.flexwright.core.Watch;
 import org.flexwright.core.Message;
 import org.flexwright.core.exchange.ImportChange.Kind;
 import org.flexwright.core.exchange.ImportPlan.Slot;

@@ -1,6 +1,7 @@
 package org.flexwright.core.registry;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,6 +31,7 @@ import org.flexwright.core.property.PropertyEstimator;
 import org.flexwright.core.property.PropertyService;
 import org.flexwright.core.property.PropertySet;
 import org.flexwright.core.property.ResultWord;
+import org.flexwright.core.recording.RecordingKind;
 import org.flexwright.core.session.DetailsPackage;
 import org.flexwright.model.PropertyKey;
 import org.flexwright.model.Step;
@@ -50,6 +52,7 @@ public final class Registries implements StepKinds {
     private final Map<String, Calculation<?, ?>> calculations;
     private final Map<String, StepKind> stepKinds;
     private final Map<String, ProcessKind> processKinds;
+    private final Map<String, RecordingKind> recordingKinds;
     private final Map<String, FindingRule> rules;
     private final PropertyCatalogue properties;
     private final List<GuardedEstimator> estimators;
@@ -70,27 +73,35 @@ public final class Registries implements StepKinds {
             @Reference(policyOption = ReferencePolicyOption.GREEDY) List<FindingRule> rules,
             @Reference(policyOption = ReferencePolicyOption.GREEDY) List<PropertySet> propertySets,
             @Reference(policyOption = ReferencePolicyOption.GREEDY) List<PropertyEstimator> estimators,
-            @Reference(policyOption = ReferencePolicyOption.GREEDY) List<PromptSource> promptSources) {
+            @Reference(policyOption = ReferencePolicyOption.GREEDY) List<PromptSource> promptSources,
+            @Reference(policyOption = ReferencePolicyOption.GREEDY) List<RecordingKind> recordingKinds) {
         this.promptSources = List.copyOf(promptSources);
         this.propertySets = List.copyOf(propertySets);
         Intake intake = new Intake();
         this.calculations = intake.byId(calculations, c -> c.info().id(), Registries::probe);
         this.stepKinds = intake.byId(stepKinds, StepKind::id, Registries::probe);
         this.processKinds = intake.byId(processKinds, ProcessKind::id, Registries::probe);
+        this.recordingKinds = intake.byId(recordingKinds, RecordingKind::id, Registries::probe);
         this.rules = intake.byId(rules, FindingRule::id, Registries::probe);
         this.properties = catalogue(intake, propertySets);
         List<GuardedEstimator> working = new ArrayList<>();
         estimators.forEach(e -> intake.guarded(e, () -> working.add(new GuardedEstimator(e, Objects.requireNonNull(e.rank(), "rank")))));
         this.estimators = List.copyOf(working);
         this.estimates = new PropertyService(working);
-        this.packages = packages(this.stepKinds.values());
+        this.packages = packages(this.stepKinds.values(), this.recordingKinds.values());
         this.failures = List.copyOf(intake.failures());
     }
 
-    /** Takes in what is there, without prompts for materials. */
+    /** Takes in what is there, without prompts for materials and without recordings. */
     public Registries(List<Calculation<?, ?>> calculations, List<StepKind> stepKinds, List<ProcessKind> processKinds, List<FindingRule> rules,
             List<PropertySet> propertySets, List<PropertyEstimator> estimators) {
-        this(calculations, stepKinds, processKinds, rules, propertySets, estimators, List.of());
+        this(calculations, stepKinds, processKinds, rules, propertySets, estimators, List.of(), List.of());
+    }
+
+    /** Takes in what is there, without recordings. */
+    public Registries(List<Calculation<?, ?>> calculations, List<StepKind> stepKinds, List<ProcessKind> processKinds, List<FindingRule> rules,
+            List<PropertySet> propertySets, List<PropertyEstimator> estimators, List<PromptSource> promptSources) {
+        this(calculations, stepKinds, processKinds, rules, propertySets, estimators, promptSources, List.of());
     }
 
     /** Where a reading really belongs when the piece does not allow what was asked; the first plugin that has something to say. */
@@ -140,6 +151,16 @@ public final class Registries implements StepKinds {
         Objects.requireNonNull(kind.factors(), "factors");
     }
 
+    private static void probe(RecordingKind kind) {
+        Objects.requireNonNull(kind.title(), "title");
+        Objects.requireNonNull(kind.summary(), "summary");
+        Objects.requireNonNull(kind.format(), "format");
+        Objects.requireNonNull(kind.channels(), "channels");
+        if (kind.details() != null) {
+            FieldDescriptors.ofClass(kind.details());
+        }
+    }
+
     private static void probe(FindingRule rule) {
         Objects.requireNonNull(rule.title(), "title");
         Objects.requireNonNull(rule.scope(), "scope");
@@ -164,17 +185,19 @@ public final class Registries implements StepKinds {
         }
     }
 
-    private static List<DetailsPackage> packages(Iterable<StepKind> kinds) {
+    private static List<DetailsPackage> packages(Collection<StepKind> steps, Collection<RecordingKind> recordings) {
         Map<String, DetailsPackage> packages = new LinkedHashMap<>();
-        for (StepKind kind : kinds) {
-            EClass details = kind.details();
-            if (details != null) {
-                EPackage ePackage = details.getEPackage();
-                Owner owner = Owner.of(kind.getClass());
-                packages.putIfAbsent(ePackage.getNsURI(), new DetailsPackage(ePackage, owner.plugin(), owner.version()));
-            }
-        }
+        steps.forEach(kind -> add(packages, kind.details(), kind));
+        recordings.forEach(kind -> add(packages, kind.details(), kind));
         return List.copyOf(packages.values());
+    }
+
+    private static void add(Map<String, DetailsPackage> packages, EClass details, Object kind) {
+        if (details != null) {
+            EPackage ePackage = details.getEPackage();
+            Owner owner = Owner.of(kind.getClass());
+            packages.putIfAbsent(ePackage.getNsURI(), new DetailsPackage(ePackage, owner.plugin(), owner.version()));
+        }
     }
 
     /** All calculations. */
@@ -205,6 +228,16 @@ public final class Registries implements StepKinds {
     /** The process kind with that id; empty when its plugin is absent. */
     public Optional<ProcessKind> findProcessKind(String id) {
         return Optional.ofNullable(processKinds.get(id));
+    }
+
+    /** All recording kinds. */
+    public List<RecordingKind> recordingKinds() {
+        return List.copyOf(recordingKinds.values());
+    }
+
+    /** The recording kind with that id; empty when its plugin is absent. */
+    public Optional<RecordingKind> findRecordingKind(String id) {
+        return Optional.ofNullable(recordingKinds.get(id));
     }
 
     /** All finding rules. */
@@ -242,7 +275,7 @@ public final class Registries implements StepKinds {
         return new FindingService(rules(), properties, this);
     }
 
-    /** Packages of details the step kinds bring, for opening projects. */
+    /** Packages of details the step and recording kinds bring, for opening projects. */
     public List<DetailsPackage> packages() {
         return packages;
     }

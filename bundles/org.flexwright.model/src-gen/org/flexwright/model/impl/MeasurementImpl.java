@@ -26,6 +26,7 @@ import org.flexwright.model.Measurement;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.PropertyKey;
 import org.flexwright.model.Reading;
+import org.flexwright.model.Recording;
 import org.flexwright.model.Session;
 
 /**
@@ -46,6 +47,7 @@ import org.flexwright.model.Session;
  *   <li>{@link org.flexwright.model.impl.MeasurementImpl#getInstrument <em>Instrument</em>}</li>
  *   <li>{@link org.flexwright.model.impl.MeasurementImpl#getReadings <em>Readings</em>}</li>
  *   <li>{@link org.flexwright.model.impl.MeasurementImpl#getDetails <em>Details</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.MeasurementImpl#getRecording <em>Recording</em>}</li>
  * </ul>
  *
  * @generated
@@ -200,6 +202,16 @@ public class MeasurementImpl extends EntryImpl implements Measurement {
 	 * @ordered
 	 */
 	protected EObject details;
+
+	/**
+	 * The cached value of the '{@link #getRecording() <em>Recording</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getRecording()
+	 * @generated
+	 * @ordered
+	 */
+	protected Recording recording;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -524,6 +536,46 @@ public class MeasurementImpl extends EntryImpl implements Measurement {
 	 * @generated
 	 */
 	@Override
+	public Recording getRecording() {
+		if (recording != null && recording.eIsProxy()) {
+			InternalEObject oldRecording = (InternalEObject)recording;
+			recording = (Recording)eResolveProxy(oldRecording);
+			if (recording != oldRecording) {
+				if (eNotificationRequired())
+					eNotify(new ENotificationImpl(this, Notification.RESOLVE, ModelPackage.MEASUREMENT__RECORDING, oldRecording, recording));
+			}
+		}
+		return recording;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Recording basicGetRecording() {
+		return recording;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setRecording(Recording newRecording) {
+		Recording oldRecording = recording;
+		recording = newRecording;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.MEASUREMENT__RECORDING, oldRecording, recording));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case ModelPackage.MEASUREMENT__KEY:
@@ -566,6 +618,9 @@ public class MeasurementImpl extends EntryImpl implements Measurement {
 				return getReadings();
 			case ModelPackage.MEASUREMENT__DETAILS:
 				return getDetails();
+			case ModelPackage.MEASUREMENT__RECORDING:
+				if (resolve) return getRecording();
+				return basicGetRecording();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -610,6 +665,9 @@ public class MeasurementImpl extends EntryImpl implements Measurement {
 			case ModelPackage.MEASUREMENT__DETAILS:
 				setDetails((EObject)newValue);
 				return;
+			case ModelPackage.MEASUREMENT__RECORDING:
+				setRecording((Recording)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -652,6 +710,9 @@ public class MeasurementImpl extends EntryImpl implements Measurement {
 			case ModelPackage.MEASUREMENT__DETAILS:
 				setDetails((EObject)null);
 				return;
+			case ModelPackage.MEASUREMENT__RECORDING:
+				setRecording((Recording)null);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -684,6 +745,8 @@ public class MeasurementImpl extends EntryImpl implements Measurement {
 				return readings != null && !readings.isEmpty();
 			case ModelPackage.MEASUREMENT__DETAILS:
 				return details != null;
+			case ModelPackage.MEASUREMENT__RECORDING:
+				return recording != null;
 		}
 		return super.eIsSet(featureID);
 	}

@@ -95,6 +95,19 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 			case ModelPackage.PREMIX: return createPremix();
 			case ModelPackage.BATCH: return createBatch();
 			case ModelPackage.SAVED_SEARCH: return createSavedSearch();
+			case ModelPackage.RECORDING: return createRecording();
+			case ModelPackage.RECORDING_CHANNEL: return createRecordingChannel();
+			case ModelPackage.RECORDING_MARK: return createRecordingMark();
+			case ModelPackage.LAW_FIT: return createLawFit();
+			case ModelPackage.GAUGE_STUDY: return createGaugeStudy();
+			case ModelPackage.GAUGE_CELL: return createGaugeCell();
+			case ModelPackage.SPOT_MAP: return createSpotMap();
+			case ModelPackage.SPOT_PLACE: return createSpotPlace();
+			case ModelPackage.RANKING: return createRanking();
+			case ModelPackage.RANK_LIST: return createRankList();
+			case ModelPackage.RANK_PLACE: return createRankPlace();
+			case ModelPackage.AGEING_PLAN: return createAgeingPlan();
+			case ModelPackage.AGEING_POINT: return createAgeingPoint();
 			default:
 				throw new IllegalArgumentException("The class '" + eClass.getName() + "' is not a valid classifier");
 		}
@@ -136,6 +149,8 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 				return createGateWordFromString(eDataType, initialValue);
 			case ModelPackage.NOTE_KIND:
 				return createNoteKindFromString(eDataType, initialValue);
+			case ModelPackage.CHANNEL_ROLE:
+				return createChannelRoleFromString(eDataType, initialValue);
 			case ModelPackage.INSTANT:
 				return createInstantFromString(eDataType, initialValue);
 			case ModelPackage.LOCAL_DATE:
@@ -181,6 +196,8 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 				return convertGateWordToString(eDataType, instanceValue);
 			case ModelPackage.NOTE_KIND:
 				return convertNoteKindToString(eDataType, instanceValue);
+			case ModelPackage.CHANNEL_ROLE:
+				return convertChannelRoleToString(eDataType, instanceValue);
 			case ModelPackage.INSTANT:
 				return convertInstantToString(eDataType, instanceValue);
 			case ModelPackage.LOCAL_DATE:
@@ -580,6 +597,149 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	@Override
+	public Recording createRecording() {
+		RecordingImpl recording = new RecordingImpl();
+		return recording;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public RecordingChannel createRecordingChannel() {
+		RecordingChannelImpl recordingChannel = new RecordingChannelImpl();
+		return recordingChannel;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public RecordingMark createRecordingMark() {
+		RecordingMarkImpl recordingMark = new RecordingMarkImpl();
+		return recordingMark;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public LawFit createLawFit() {
+		LawFitImpl lawFit = new LawFitImpl();
+		return lawFit;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public GaugeStudy createGaugeStudy() {
+		GaugeStudyImpl gaugeStudy = new GaugeStudyImpl();
+		return gaugeStudy;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public GaugeCell createGaugeCell() {
+		GaugeCellImpl gaugeCell = new GaugeCellImpl();
+		return gaugeCell;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public SpotMap createSpotMap() {
+		SpotMapImpl spotMap = new SpotMapImpl();
+		return spotMap;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public SpotPlace createSpotPlace() {
+		SpotPlaceImpl spotPlace = new SpotPlaceImpl();
+		return spotPlace;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Ranking createRanking() {
+		RankingImpl ranking = new RankingImpl();
+		return ranking;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public RankList createRankList() {
+		RankListImpl rankList = new RankListImpl();
+		return rankList;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public RankPlace createRankPlace() {
+		RankPlaceImpl rankPlace = new RankPlaceImpl();
+		return rankPlace;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public AgeingPlan createAgeingPlan() {
+		AgeingPlanImpl ageingPlan = new AgeingPlanImpl();
+		return ageingPlan;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public AgeingPoint createAgeingPoint() {
+		AgeingPointImpl ageingPoint = new AgeingPointImpl();
+		return ageingPoint;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	public Origin createOriginFromString(EDataType eDataType, String initialValue) {
 		Origin result = Origin.get(initialValue);
 		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
@@ -852,6 +1012,26 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 	 * @generated
 	 */
 	public String convertNoteKindToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public ChannelRole createChannelRoleFromString(EDataType eDataType, String initialValue) {
+		ChannelRole result = ChannelRole.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertChannelRoleToString(EDataType eDataType, Object instanceValue) {
 		return instanceValue == null ? null : instanceValue.toString();
 	}
 

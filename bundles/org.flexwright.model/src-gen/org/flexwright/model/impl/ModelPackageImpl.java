@@ -15,6 +15,8 @@ import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.impl.EPackageImpl;
 
 import org.flexwright.model.Acknowledgement;
+import org.flexwright.model.AgeingPlan;
+import org.flexwright.model.AgeingPoint;
 import org.flexwright.model.AmountBasis;
 import org.flexwright.model.Attachment;
 import org.flexwright.model.AttachmentKind;
@@ -22,14 +24,18 @@ import org.flexwright.model.Batch;
 import org.flexwright.model.BenchNote;
 import org.flexwright.model.CalculationRun;
 import org.flexwright.model.Censoring;
+import org.flexwright.model.ChannelRole;
 import org.flexwright.model.ControlPiece;
 import org.flexwright.model.Decision;
 import org.flexwright.model.Entry;
 import org.flexwright.model.GateWord;
+import org.flexwright.model.GaugeCell;
+import org.flexwright.model.GaugeStudy;
 import org.flexwright.model.Identified;
 import org.flexwright.model.Importance;
 import org.flexwright.model.Instrument;
 import org.flexwright.model.Knowledge;
+import org.flexwright.model.LawFit;
 import org.flexwright.model.Lot;
 import org.flexwright.model.MaterialGrade;
 import org.flexwright.model.MaterialUse;
@@ -51,14 +57,22 @@ import org.flexwright.model.Premix;
 import org.flexwright.model.Project;
 import org.flexwright.model.PropertyKey;
 import org.flexwright.model.Provenance;
+import org.flexwright.model.RankList;
+import org.flexwright.model.RankPlace;
+import org.flexwright.model.Ranking;
 import org.flexwright.model.Reading;
 import org.flexwright.model.Recipe;
+import org.flexwright.model.Recording;
+import org.flexwright.model.RecordingChannel;
+import org.flexwright.model.RecordingMark;
 import org.flexwright.model.ReferencePart;
 import org.flexwright.model.RunInput;
 import org.flexwright.model.RunResult;
 import org.flexwright.model.SavedSearch;
 import org.flexwright.model.Session;
 import org.flexwright.model.Specimen;
+import org.flexwright.model.SpotMap;
+import org.flexwright.model.SpotPlace;
 import org.flexwright.model.Step;
 import org.flexwright.model.StepState;
 import org.flexwright.model.StopOverride;
@@ -347,6 +361,97 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	private EClass recordingEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass recordingChannelEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass recordingMarkEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass lawFitEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass gaugeStudyEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass gaugeCellEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass spotMapEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass spotPlaceEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass rankingEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass rankListEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass rankPlaceEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass ageingPlanEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass ageingPointEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	private EEnum originEEnum = null;
 
 	/**
@@ -439,6 +544,13 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	private EEnum noteKindEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum channelRoleEEnum = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -912,6 +1024,56 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	@Override
 	public EAttribute getProject_CupPrice() {
 		return (EAttribute)projectEClass.getEStructuralFeatures().get(25);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getProject_GaugeStudies() {
+		return (EReference)projectEClass.getEStructuralFeatures().get(26);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getProject_SpotMaps() {
+		return (EReference)projectEClass.getEStructuralFeatures().get(27);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getProject_LawFits() {
+		return (EReference)projectEClass.getEStructuralFeatures().get(28);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getProject_Rankings() {
+		return (EReference)projectEClass.getEStructuralFeatures().get(29);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getProject_AgeingPlans() {
+		return (EReference)projectEClass.getEStructuralFeatures().get(30);
 	}
 
 	/**
@@ -1540,6 +1702,76 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EAttribute getInstrument_Scale() {
+		return (EAttribute)instrumentEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getInstrument_Spread() {
+		return (EAttribute)instrumentEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getInstrument_SpreadFrom() {
+		return (EAttribute)instrumentEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getInstrument_CheckedOn() {
+		return (EAttribute)instrumentEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getInstrument_CheckEveryDays() {
+		return (EAttribute)instrumentEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getInstrument_CheckNote() {
+		return (EAttribute)instrumentEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getInstrument_Study() {
+		return (EReference)instrumentEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getSession() {
 		return sessionEClass;
 	}
@@ -1612,6 +1844,26 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	@Override
 	public EReference getSession_ControlPiece() {
 		return (EReference)sessionEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSession_ConditioningHours() {
+		return (EAttribute)sessionEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSession_Room() {
+		return (EAttribute)sessionEClass.getEStructuralFeatures().get(8);
 	}
 
 	/**
@@ -1700,8 +1952,48 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EReference getSpecimen_Recordings() {
+		return (EReference)specimenEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getControlPiece() {
 		return controlPieceEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getControlPiece_Usual() {
+		return (EAttribute)controlPieceEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getControlPiece_UsualSpread() {
+		return (EAttribute)controlPieceEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getControlPiece_UsualFrom() {
+		return (EAttribute)controlPieceEClass.getEStructuralFeatures().get(2);
 	}
 
 	/**
@@ -1882,6 +2174,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	@Override
 	public EReference getMeasurement_Details() {
 		return (EReference)measurementEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getMeasurement_Recording() {
+		return (EReference)measurementEClass.getEStructuralFeatures().get(10);
 	}
 
 	/**
@@ -3780,6 +4082,806 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EClass getRecording() {
+		return recordingEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRecording_Kind() {
+		return (EAttribute)recordingEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRecording_Code() {
+		return (EAttribute)recordingEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRecording_Title() {
+		return (EAttribute)recordingEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRecording_At() {
+		return (EAttribute)recordingEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getRecording_File() {
+		return (EReference)recordingEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getRecording_Session() {
+		return (EReference)recordingEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getRecording_Instrument() {
+		return (EReference)recordingEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRecording_Separator() {
+		return (EAttribute)recordingEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRecording_DecimalComma() {
+		return (EAttribute)recordingEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRecording_SkipLines() {
+		return (EAttribute)recordingEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRecording_Cycle() {
+		return (EAttribute)recordingEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRecording_LeftOut() {
+		return (EAttribute)recordingEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getRecording_Channels() {
+		return (EReference)recordingEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getRecording_Marks() {
+		return (EReference)recordingEClass.getEStructuralFeatures().get(13);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getRecording_Details() {
+		return (EReference)recordingEClass.getEStructuralFeatures().get(14);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getRecordingChannel() {
+		return recordingChannelEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRecordingChannel_Role() {
+		return (EAttribute)recordingChannelEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRecordingChannel_Column() {
+		return (EAttribute)recordingChannelEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRecordingChannel_Name() {
+		return (EAttribute)recordingChannelEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRecordingChannel_Unit() {
+		return (EAttribute)recordingChannelEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRecordingChannel_Reversed() {
+		return (EAttribute)recordingChannelEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getRecordingMark() {
+		return recordingMarkEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRecordingMark_Name() {
+		return (EAttribute)recordingMarkEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRecordingMark_Position() {
+		return (EAttribute)recordingMarkEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRecordingMark_ByHand() {
+		return (EAttribute)recordingMarkEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRecordingMark_LeftOut() {
+		return (EAttribute)recordingMarkEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getLawFit() {
+		return lawFitEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLawFit_Title() {
+		return (EAttribute)lawFitEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLawFit_Law() {
+		return (EAttribute)lawFitEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLawFit_Weighting() {
+		return (EAttribute)lawFitEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLawFit_FromStretch() {
+		return (EAttribute)lawFitEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLawFit_ToStretch() {
+		return (EAttribute)lawFitEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLawFit_At() {
+		return (EAttribute)lawFitEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getLawFit_Recordings() {
+		return (EReference)lawFitEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getGaugeStudy() {
+		return gaugeStudyEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGaugeStudy_Code() {
+		return (EAttribute)gaugeStudyEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGaugeStudy_Title() {
+		return (EAttribute)gaugeStudyEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGaugeStudy_At() {
+		return (EAttribute)gaugeStudyEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getGaugeStudy_Key() {
+		return (EReference)gaugeStudyEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getGaugeStudy_Instrument() {
+		return (EReference)gaugeStudyEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGaugeStudy_Tolerance() {
+		return (EAttribute)gaugeStudyEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getGaugeStudy_Cells() {
+		return (EReference)gaugeStudyEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getGaugeCell() {
+		return gaugeCellEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGaugeCell_Piece() {
+		return (EAttribute)gaugeCellEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGaugeCell_Who() {
+		return (EAttribute)gaugeCellEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getGaugeCell_Readings() {
+		return (EReference)gaugeCellEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getSpotMap() {
+		return spotMapEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSpotMap_Title() {
+		return (EAttribute)spotMapEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getSpotMap_Picture() {
+		return (EReference)spotMapEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSpotMap_Sketch() {
+		return (EAttribute)spotMapEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getSpotMap_Places() {
+		return (EReference)spotMapEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getSpotPlace() {
+		return spotPlaceEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSpotPlace_Spot() {
+		return (EAttribute)spotPlaceEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSpotPlace_Across() {
+		return (EAttribute)spotPlaceEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSpotPlace_Down() {
+		return (EAttribute)spotPlaceEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getRanking() {
+		return rankingEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRanking_Code() {
+		return (EAttribute)rankingEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRanking_Title() {
+		return (EAttribute)rankingEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRanking_Question() {
+		return (EAttribute)rankingEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRanking_At() {
+		return (EAttribute)rankingEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRanking_Blind() {
+		return (EAttribute)rankingEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getRanking_Lists() {
+		return (EReference)rankingEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getRankList() {
+		return rankListEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRankList_Who() {
+		return (EAttribute)rankListEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getRankList_Places() {
+		return (EReference)rankListEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getRankPlace() {
+		return rankPlaceEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getRankPlace_Specimen() {
+		return (EReference)rankPlaceEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRankPlace_Rank() {
+		return (EAttribute)rankPlaceEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getAgeingPlan() {
+		return ageingPlanEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAgeingPlan_Title() {
+		return (EAttribute)ageingPlanEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getAgeingPlan_Key() {
+		return (EReference)ageingPlanEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getAgeingPlan_Specimens() {
+		return (EReference)ageingPlanEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAgeingPlan_From() {
+		return (EAttribute)ageingPlanEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAgeingPlan_Remind() {
+		return (EAttribute)ageingPlanEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getAgeingPlan_Points() {
+		return (EReference)ageingPlanEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getAgeingPoint() {
+		return ageingPointEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAgeingPoint_Days() {
+		return (EAttribute)ageingPointEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAgeingPoint_Window() {
+		return (EAttribute)ageingPointEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAgeingPoint_Skipped() {
+		return (EAttribute)ageingPointEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EEnum getOrigin() {
 		return originEEnum;
 	}
@@ -3920,6 +5022,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EEnum getChannelRole() {
+		return channelRoleEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EDataType getInstant() {
 		return instantEDataType;
 	}
@@ -4006,6 +5118,11 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEReference(projectEClass, PROJECT__SEARCHES);
 		createEAttribute(projectEClass, PROJECT__HOURLY_RATE);
 		createEAttribute(projectEClass, PROJECT__CUP_PRICE);
+		createEReference(projectEClass, PROJECT__GAUGE_STUDIES);
+		createEReference(projectEClass, PROJECT__SPOT_MAPS);
+		createEReference(projectEClass, PROJECT__LAW_FITS);
+		createEReference(projectEClass, PROJECT__RANKINGS);
+		createEReference(projectEClass, PROJECT__AGEING_PLANS);
 
 		pluginUseEClass = createEClass(PLUGIN_USE);
 		createEAttribute(pluginUseEClass, PLUGIN_USE__NS_URI);
@@ -4077,6 +5194,13 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(instrumentEClass, INSTRUMENT__UNIT);
 		createEAttribute(instrumentEClass, INSTRUMENT__RESOLUTION);
 		createEAttribute(instrumentEClass, INSTRUMENT__ACCURACY);
+		createEAttribute(instrumentEClass, INSTRUMENT__SCALE);
+		createEAttribute(instrumentEClass, INSTRUMENT__SPREAD);
+		createEAttribute(instrumentEClass, INSTRUMENT__SPREAD_FROM);
+		createEAttribute(instrumentEClass, INSTRUMENT__CHECKED_ON);
+		createEAttribute(instrumentEClass, INSTRUMENT__CHECK_EVERY_DAYS);
+		createEAttribute(instrumentEClass, INSTRUMENT__CHECK_NOTE);
+		createEReference(instrumentEClass, INSTRUMENT__STUDY);
 
 		sessionEClass = createEClass(SESSION);
 		createEAttribute(sessionEClass, SESSION__CODE);
@@ -4086,6 +5210,8 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(sessionEClass, SESSION__WHO);
 		createEReference(sessionEClass, SESSION__INSTRUMENTS);
 		createEReference(sessionEClass, SESSION__CONTROL_PIECE);
+		createEAttribute(sessionEClass, SESSION__CONDITIONING_HOURS);
+		createEAttribute(sessionEClass, SESSION__ROOM);
 
 		specimenEClass = createEClass(SPECIMEN);
 		createEAttribute(specimenEClass, SPECIMEN__CODE);
@@ -4095,8 +5221,12 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(specimenEClass, SPECIMEN__FAILED);
 		createEAttribute(specimenEClass, SPECIMEN__FAIL_REASON);
 		createEReference(specimenEClass, SPECIMEN__MEASUREMENTS);
+		createEReference(specimenEClass, SPECIMEN__RECORDINGS);
 
 		controlPieceEClass = createEClass(CONTROL_PIECE);
+		createEAttribute(controlPieceEClass, CONTROL_PIECE__USUAL);
+		createEAttribute(controlPieceEClass, CONTROL_PIECE__USUAL_SPREAD);
+		createEAttribute(controlPieceEClass, CONTROL_PIECE__USUAL_FROM);
 
 		referencePartEClass = createEClass(REFERENCE_PART);
 		createEAttribute(referencePartEClass, REFERENCE_PART__NAME);
@@ -4118,6 +5248,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEReference(measurementEClass, MEASUREMENT__INSTRUMENT);
 		createEReference(measurementEClass, MEASUREMENT__READINGS);
 		createEReference(measurementEClass, MEASUREMENT__DETAILS);
+		createEReference(measurementEClass, MEASUREMENT__RECORDING);
 
 		readingEClass = createEClass(READING);
 		createEAttribute(readingEClass, READING__VALUE);
@@ -4327,6 +5458,99 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(savedSearchEClass, SAVED_SEARCH__QUERY);
 		createEAttribute(savedSearchEClass, SAVED_SEARCH__SAVED_AT);
 
+		recordingEClass = createEClass(RECORDING);
+		createEAttribute(recordingEClass, RECORDING__KIND);
+		createEAttribute(recordingEClass, RECORDING__CODE);
+		createEAttribute(recordingEClass, RECORDING__TITLE);
+		createEAttribute(recordingEClass, RECORDING__AT);
+		createEReference(recordingEClass, RECORDING__FILE);
+		createEReference(recordingEClass, RECORDING__SESSION);
+		createEReference(recordingEClass, RECORDING__INSTRUMENT);
+		createEAttribute(recordingEClass, RECORDING__SEPARATOR);
+		createEAttribute(recordingEClass, RECORDING__DECIMAL_COMMA);
+		createEAttribute(recordingEClass, RECORDING__SKIP_LINES);
+		createEAttribute(recordingEClass, RECORDING__CYCLE);
+		createEAttribute(recordingEClass, RECORDING__LEFT_OUT);
+		createEReference(recordingEClass, RECORDING__CHANNELS);
+		createEReference(recordingEClass, RECORDING__MARKS);
+		createEReference(recordingEClass, RECORDING__DETAILS);
+
+		recordingChannelEClass = createEClass(RECORDING_CHANNEL);
+		createEAttribute(recordingChannelEClass, RECORDING_CHANNEL__ROLE);
+		createEAttribute(recordingChannelEClass, RECORDING_CHANNEL__COLUMN);
+		createEAttribute(recordingChannelEClass, RECORDING_CHANNEL__NAME);
+		createEAttribute(recordingChannelEClass, RECORDING_CHANNEL__UNIT);
+		createEAttribute(recordingChannelEClass, RECORDING_CHANNEL__REVERSED);
+
+		recordingMarkEClass = createEClass(RECORDING_MARK);
+		createEAttribute(recordingMarkEClass, RECORDING_MARK__NAME);
+		createEAttribute(recordingMarkEClass, RECORDING_MARK__POSITION);
+		createEAttribute(recordingMarkEClass, RECORDING_MARK__BY_HAND);
+		createEAttribute(recordingMarkEClass, RECORDING_MARK__LEFT_OUT);
+
+		lawFitEClass = createEClass(LAW_FIT);
+		createEAttribute(lawFitEClass, LAW_FIT__TITLE);
+		createEAttribute(lawFitEClass, LAW_FIT__LAW);
+		createEAttribute(lawFitEClass, LAW_FIT__WEIGHTING);
+		createEAttribute(lawFitEClass, LAW_FIT__FROM_STRETCH);
+		createEAttribute(lawFitEClass, LAW_FIT__TO_STRETCH);
+		createEAttribute(lawFitEClass, LAW_FIT__AT);
+		createEReference(lawFitEClass, LAW_FIT__RECORDINGS);
+
+		gaugeStudyEClass = createEClass(GAUGE_STUDY);
+		createEAttribute(gaugeStudyEClass, GAUGE_STUDY__CODE);
+		createEAttribute(gaugeStudyEClass, GAUGE_STUDY__TITLE);
+		createEAttribute(gaugeStudyEClass, GAUGE_STUDY__AT);
+		createEReference(gaugeStudyEClass, GAUGE_STUDY__KEY);
+		createEReference(gaugeStudyEClass, GAUGE_STUDY__INSTRUMENT);
+		createEAttribute(gaugeStudyEClass, GAUGE_STUDY__TOLERANCE);
+		createEReference(gaugeStudyEClass, GAUGE_STUDY__CELLS);
+
+		gaugeCellEClass = createEClass(GAUGE_CELL);
+		createEAttribute(gaugeCellEClass, GAUGE_CELL__PIECE);
+		createEAttribute(gaugeCellEClass, GAUGE_CELL__WHO);
+		createEReference(gaugeCellEClass, GAUGE_CELL__READINGS);
+
+		spotMapEClass = createEClass(SPOT_MAP);
+		createEAttribute(spotMapEClass, SPOT_MAP__TITLE);
+		createEReference(spotMapEClass, SPOT_MAP__PICTURE);
+		createEAttribute(spotMapEClass, SPOT_MAP__SKETCH);
+		createEReference(spotMapEClass, SPOT_MAP__PLACES);
+
+		spotPlaceEClass = createEClass(SPOT_PLACE);
+		createEAttribute(spotPlaceEClass, SPOT_PLACE__SPOT);
+		createEAttribute(spotPlaceEClass, SPOT_PLACE__ACROSS);
+		createEAttribute(spotPlaceEClass, SPOT_PLACE__DOWN);
+
+		rankingEClass = createEClass(RANKING);
+		createEAttribute(rankingEClass, RANKING__CODE);
+		createEAttribute(rankingEClass, RANKING__TITLE);
+		createEAttribute(rankingEClass, RANKING__QUESTION);
+		createEAttribute(rankingEClass, RANKING__AT);
+		createEAttribute(rankingEClass, RANKING__BLIND);
+		createEReference(rankingEClass, RANKING__LISTS);
+
+		rankListEClass = createEClass(RANK_LIST);
+		createEAttribute(rankListEClass, RANK_LIST__WHO);
+		createEReference(rankListEClass, RANK_LIST__PLACES);
+
+		rankPlaceEClass = createEClass(RANK_PLACE);
+		createEReference(rankPlaceEClass, RANK_PLACE__SPECIMEN);
+		createEAttribute(rankPlaceEClass, RANK_PLACE__RANK);
+
+		ageingPlanEClass = createEClass(AGEING_PLAN);
+		createEAttribute(ageingPlanEClass, AGEING_PLAN__TITLE);
+		createEReference(ageingPlanEClass, AGEING_PLAN__KEY);
+		createEReference(ageingPlanEClass, AGEING_PLAN__SPECIMENS);
+		createEAttribute(ageingPlanEClass, AGEING_PLAN__FROM);
+		createEAttribute(ageingPlanEClass, AGEING_PLAN__REMIND);
+		createEReference(ageingPlanEClass, AGEING_PLAN__POINTS);
+
+		ageingPointEClass = createEClass(AGEING_POINT);
+		createEAttribute(ageingPointEClass, AGEING_POINT__DAYS);
+		createEAttribute(ageingPointEClass, AGEING_POINT__WINDOW);
+		createEAttribute(ageingPointEClass, AGEING_POINT__SKIPPED);
+
 		// Create enums
 		originEEnum = createEEnum(ORIGIN);
 		importanceEEnum = createEEnum(IMPORTANCE);
@@ -4342,6 +5566,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		partsOfEEnum = createEEnum(PARTS_OF);
 		gateWordEEnum = createEEnum(GATE_WORD);
 		noteKindEEnum = createEEnum(NOTE_KIND);
+		channelRoleEEnum = createEEnum(CHANNEL_ROLE);
 
 		// Create data types
 		instantEDataType = createEDataType(INSTANT);
@@ -4407,6 +5632,19 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		premixEClass.getESuperTypes().add(this.getEntry());
 		batchEClass.getESuperTypes().add(this.getEntry());
 		savedSearchEClass.getESuperTypes().add(this.getEntry());
+		recordingEClass.getESuperTypes().add(this.getEntry());
+		recordingChannelEClass.getESuperTypes().add(this.getEntry());
+		recordingMarkEClass.getESuperTypes().add(this.getEntry());
+		lawFitEClass.getESuperTypes().add(this.getEntry());
+		gaugeStudyEClass.getESuperTypes().add(this.getEntry());
+		gaugeCellEClass.getESuperTypes().add(this.getEntry());
+		spotMapEClass.getESuperTypes().add(this.getEntry());
+		spotPlaceEClass.getESuperTypes().add(this.getEntry());
+		rankingEClass.getESuperTypes().add(this.getEntry());
+		rankListEClass.getESuperTypes().add(this.getEntry());
+		rankPlaceEClass.getESuperTypes().add(this.getEntry());
+		ageingPlanEClass.getESuperTypes().add(this.getEntry());
+		ageingPointEClass.getESuperTypes().add(this.getEntry());
 
 		// Initialize classes, features, and operations; add parameters
 		initEClass(identifiedEClass, Identified.class, "Identified", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
@@ -4452,6 +5690,11 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEReference(getProject_Searches(), this.getSavedSearch(), null, "searches", null, 0, -1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getProject_HourlyRate(), ecorePackage.getEDoubleObject(), "hourlyRate", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getProject_CupPrice(), ecorePackage.getEDoubleObject(), "cupPrice", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getProject_GaugeStudies(), this.getGaugeStudy(), null, "gaugeStudies", null, 0, -1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getProject_SpotMaps(), this.getSpotMap(), null, "spotMaps", null, 0, -1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getProject_LawFits(), this.getLawFit(), null, "lawFits", null, 0, -1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getProject_Rankings(), this.getRanking(), null, "rankings", null, 0, -1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getProject_AgeingPlans(), this.getAgeingPlan(), null, "ageingPlans", null, 0, -1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(pluginUseEClass, PluginUse.class, "PluginUse", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getPluginUse_NsURI(), ecorePackage.getEString(), "nsURI", null, 0, 1, PluginUse.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -4523,6 +5766,13 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getInstrument_Unit(), ecorePackage.getEString(), "unit", null, 0, 1, Instrument.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getInstrument_Resolution(), ecorePackage.getEDoubleObject(), "resolution", null, 0, 1, Instrument.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getInstrument_Accuracy(), ecorePackage.getEDoubleObject(), "accuracy", null, 0, 1, Instrument.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getInstrument_Scale(), ecorePackage.getEString(), "scale", null, 0, 1, Instrument.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getInstrument_Spread(), ecorePackage.getEDoubleObject(), "spread", null, 0, 1, Instrument.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getInstrument_SpreadFrom(), ecorePackage.getEString(), "spreadFrom", null, 0, 1, Instrument.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getInstrument_CheckedOn(), this.getLocalDate(), "checkedOn", null, 0, 1, Instrument.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getInstrument_CheckEveryDays(), ecorePackage.getEDoubleObject(), "checkEveryDays", null, 0, 1, Instrument.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getInstrument_CheckNote(), ecorePackage.getEString(), "checkNote", null, 0, 1, Instrument.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getInstrument_Study(), this.getGaugeStudy(), null, "study", null, 0, 1, Instrument.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(sessionEClass, Session.class, "Session", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getSession_Code(), ecorePackage.getEString(), "code", null, 0, 1, Session.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -4532,6 +5782,8 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getSession_Who(), ecorePackage.getEString(), "who", null, 0, 1, Session.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getSession_Instruments(), this.getInstrument(), null, "instruments", null, 0, -1, Session.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getSession_ControlPiece(), this.getControlPiece(), null, "controlPiece", null, 0, 1, Session.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSession_ConditioningHours(), ecorePackage.getEDoubleObject(), "conditioningHours", null, 0, 1, Session.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSession_Room(), ecorePackage.getEString(), "room", null, 0, 1, Session.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(specimenEClass, Specimen.class, "Specimen", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getSpecimen_Code(), ecorePackage.getEString(), "code", null, 0, 1, Specimen.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -4541,8 +5793,12 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getSpecimen_Failed(), ecorePackage.getEBoolean(), "failed", null, 0, 1, Specimen.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSpecimen_FailReason(), ecorePackage.getEString(), "failReason", null, 0, 1, Specimen.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getSpecimen_Measurements(), this.getMeasurement(), null, "measurements", null, 0, -1, Specimen.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getSpecimen_Recordings(), this.getRecording(), null, "recordings", null, 0, -1, Specimen.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(controlPieceEClass, ControlPiece.class, "ControlPiece", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getControlPiece_Usual(), ecorePackage.getEDoubleObject(), "usual", null, 0, 1, ControlPiece.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getControlPiece_UsualSpread(), ecorePackage.getEDoubleObject(), "usualSpread", null, 0, 1, ControlPiece.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getControlPiece_UsualFrom(), ecorePackage.getEString(), "usualFrom", null, 0, 1, ControlPiece.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(referencePartEClass, ReferencePart.class, "ReferencePart", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getReferencePart_Name(), ecorePackage.getEString(), "name", null, 0, 1, ReferencePart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -4564,6 +5820,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEReference(getMeasurement_Instrument(), this.getInstrument(), null, "instrument", null, 0, 1, Measurement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getMeasurement_Readings(), this.getReading(), null, "readings", null, 0, -1, Measurement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getMeasurement_Details(), ecorePackage.getEObject(), null, "details", null, 0, 1, Measurement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getMeasurement_Recording(), this.getRecording(), null, "recording", null, 0, 1, Measurement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(readingEClass, Reading.class, "Reading", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getReading_Value(), ecorePackage.getEDoubleObject(), "value", null, 0, 1, Reading.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -4773,6 +6030,99 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getSavedSearch_Query(), ecorePackage.getEString(), "query", null, 0, 1, SavedSearch.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSavedSearch_SavedAt(), this.getInstant(), "savedAt", null, 0, 1, SavedSearch.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
+		initEClass(recordingEClass, Recording.class, "Recording", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getRecording_Kind(), ecorePackage.getEString(), "kind", null, 0, 1, Recording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRecording_Code(), ecorePackage.getEString(), "code", null, 0, 1, Recording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRecording_Title(), ecorePackage.getEString(), "title", null, 0, 1, Recording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRecording_At(), this.getInstant(), "at", null, 0, 1, Recording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getRecording_File(), this.getAttachment(), null, "file", null, 0, 1, Recording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getRecording_Session(), this.getSession(), null, "session", null, 0, 1, Recording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getRecording_Instrument(), this.getInstrument(), null, "instrument", null, 0, 1, Recording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRecording_Separator(), ecorePackage.getEString(), "separator", null, 0, 1, Recording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRecording_DecimalComma(), ecorePackage.getEBooleanObject(), "decimalComma", null, 0, 1, Recording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRecording_SkipLines(), ecorePackage.getEIntegerObject(), "skipLines", null, 0, 1, Recording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRecording_Cycle(), ecorePackage.getEIntegerObject(), "cycle", null, 0, 1, Recording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRecording_LeftOut(), ecorePackage.getEString(), "leftOut", null, 0, 1, Recording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getRecording_Channels(), this.getRecordingChannel(), null, "channels", null, 0, -1, Recording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getRecording_Marks(), this.getRecordingMark(), null, "marks", null, 0, -1, Recording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getRecording_Details(), ecorePackage.getEObject(), null, "details", null, 0, 1, Recording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(recordingChannelEClass, RecordingChannel.class, "RecordingChannel", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getRecordingChannel_Role(), this.getChannelRole(), "role", null, 0, 1, RecordingChannel.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRecordingChannel_Column(), ecorePackage.getEIntegerObject(), "column", null, 0, 1, RecordingChannel.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRecordingChannel_Name(), ecorePackage.getEString(), "name", null, 0, 1, RecordingChannel.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRecordingChannel_Unit(), ecorePackage.getEString(), "unit", null, 0, 1, RecordingChannel.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRecordingChannel_Reversed(), ecorePackage.getEBooleanObject(), "reversed", null, 0, 1, RecordingChannel.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(recordingMarkEClass, RecordingMark.class, "RecordingMark", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getRecordingMark_Name(), ecorePackage.getEString(), "name", null, 0, 1, RecordingMark.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRecordingMark_Position(), ecorePackage.getEDoubleObject(), "position", null, 0, 1, RecordingMark.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRecordingMark_ByHand(), ecorePackage.getEBooleanObject(), "byHand", null, 0, 1, RecordingMark.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRecordingMark_LeftOut(), ecorePackage.getEString(), "leftOut", null, 0, 1, RecordingMark.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(lawFitEClass, LawFit.class, "LawFit", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getLawFit_Title(), ecorePackage.getEString(), "title", null, 0, 1, LawFit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLawFit_Law(), ecorePackage.getEString(), "law", null, 0, 1, LawFit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLawFit_Weighting(), ecorePackage.getEString(), "weighting", null, 0, 1, LawFit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLawFit_FromStretch(), ecorePackage.getEDoubleObject(), "fromStretch", null, 0, 1, LawFit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLawFit_ToStretch(), ecorePackage.getEDoubleObject(), "toStretch", null, 0, 1, LawFit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLawFit_At(), this.getInstant(), "at", null, 0, 1, LawFit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getLawFit_Recordings(), this.getRecording(), null, "recordings", null, 0, -1, LawFit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(gaugeStudyEClass, GaugeStudy.class, "GaugeStudy", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getGaugeStudy_Code(), ecorePackage.getEString(), "code", null, 0, 1, GaugeStudy.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGaugeStudy_Title(), ecorePackage.getEString(), "title", null, 0, 1, GaugeStudy.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGaugeStudy_At(), this.getInstant(), "at", null, 0, 1, GaugeStudy.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getGaugeStudy_Key(), this.getPropertyKey(), null, "key", null, 0, 1, GaugeStudy.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getGaugeStudy_Instrument(), this.getInstrument(), null, "instrument", null, 0, 1, GaugeStudy.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGaugeStudy_Tolerance(), ecorePackage.getEDoubleObject(), "tolerance", null, 0, 1, GaugeStudy.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getGaugeStudy_Cells(), this.getGaugeCell(), null, "cells", null, 0, -1, GaugeStudy.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(gaugeCellEClass, GaugeCell.class, "GaugeCell", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getGaugeCell_Piece(), ecorePackage.getEString(), "piece", null, 0, 1, GaugeCell.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGaugeCell_Who(), ecorePackage.getEString(), "who", null, 0, 1, GaugeCell.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getGaugeCell_Readings(), this.getReading(), null, "readings", null, 0, -1, GaugeCell.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(spotMapEClass, SpotMap.class, "SpotMap", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getSpotMap_Title(), ecorePackage.getEString(), "title", null, 0, 1, SpotMap.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getSpotMap_Picture(), this.getAttachment(), null, "picture", null, 0, 1, SpotMap.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSpotMap_Sketch(), ecorePackage.getEString(), "sketch", null, 0, 1, SpotMap.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getSpotMap_Places(), this.getSpotPlace(), null, "places", null, 0, -1, SpotMap.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(spotPlaceEClass, SpotPlace.class, "SpotPlace", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getSpotPlace_Spot(), ecorePackage.getEString(), "spot", null, 0, 1, SpotPlace.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSpotPlace_Across(), ecorePackage.getEDoubleObject(), "across", null, 0, 1, SpotPlace.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSpotPlace_Down(), ecorePackage.getEDoubleObject(), "down", null, 0, 1, SpotPlace.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(rankingEClass, Ranking.class, "Ranking", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getRanking_Code(), ecorePackage.getEString(), "code", null, 0, 1, Ranking.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRanking_Title(), ecorePackage.getEString(), "title", null, 0, 1, Ranking.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRanking_Question(), ecorePackage.getEString(), "question", null, 0, 1, Ranking.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRanking_At(), this.getInstant(), "at", null, 0, 1, Ranking.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRanking_Blind(), ecorePackage.getEBooleanObject(), "blind", null, 0, 1, Ranking.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getRanking_Lists(), this.getRankList(), null, "lists", null, 0, -1, Ranking.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(rankListEClass, RankList.class, "RankList", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getRankList_Who(), ecorePackage.getEString(), "who", null, 0, 1, RankList.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getRankList_Places(), this.getRankPlace(), null, "places", null, 0, -1, RankList.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(rankPlaceEClass, RankPlace.class, "RankPlace", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEReference(getRankPlace_Specimen(), this.getSpecimen(), null, "specimen", null, 0, 1, RankPlace.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRankPlace_Rank(), ecorePackage.getEIntegerObject(), "rank", null, 0, 1, RankPlace.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(ageingPlanEClass, AgeingPlan.class, "AgeingPlan", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getAgeingPlan_Title(), ecorePackage.getEString(), "title", null, 0, 1, AgeingPlan.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getAgeingPlan_Key(), this.getPropertyKey(), null, "key", null, 0, 1, AgeingPlan.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getAgeingPlan_Specimens(), this.getSpecimen(), null, "specimens", null, 0, -1, AgeingPlan.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAgeingPlan_From(), this.getInstant(), "from", null, 0, 1, AgeingPlan.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAgeingPlan_Remind(), ecorePackage.getEBooleanObject(), "remind", null, 0, 1, AgeingPlan.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getAgeingPlan_Points(), this.getAgeingPoint(), null, "points", null, 0, -1, AgeingPlan.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(ageingPointEClass, AgeingPoint.class, "AgeingPoint", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getAgeingPoint_Days(), ecorePackage.getEDoubleObject(), "days", null, 0, 1, AgeingPoint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAgeingPoint_Window(), ecorePackage.getEDoubleObject(), "window", null, 0, 1, AgeingPoint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAgeingPoint_Skipped(), ecorePackage.getEString(), "skipped", null, 0, 1, AgeingPoint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
 		// Initialize enums and add enum literals
 		initEEnum(originEEnum, Origin.class, "Origin");
 		addEEnumLiteral(originEEnum, Origin.UNKNOWN);
@@ -4868,6 +6218,20 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		addEEnumLiteral(noteKindEEnum, NoteKind.NOTE);
 		addEEnumLiteral(noteKindEEnum, NoteKind.PHOTO);
 		addEEnumLiteral(noteKindEEnum, NoteKind.ODD);
+
+		initEEnum(channelRoleEEnum, ChannelRole.class, "ChannelRole");
+		addEEnumLiteral(channelRoleEEnum, ChannelRole.TIME);
+		addEEnumLiteral(channelRoleEEnum, ChannelRole.TRAVEL);
+		addEEnumLiteral(channelRoleEEnum, ChannelRole.FORCE);
+		addEEnumLiteral(channelRoleEEnum, ChannelRole.STRETCH);
+		addEEnumLiteral(channelRoleEEnum, ChannelRole.STRAIN);
+		addEEnumLiteral(channelRoleEEnum, ChannelRole.STRESS);
+		addEEnumLiteral(channelRoleEEnum, ChannelRole.TEMPERATURE);
+		addEEnumLiteral(channelRoleEEnum, ChannelRole.MASS);
+		addEEnumLiteral(channelRoleEEnum, ChannelRole.HEIGHT);
+		addEEnumLiteral(channelRoleEEnum, ChannelRole.SOUND);
+		addEEnumLiteral(channelRoleEEnum, ChannelRole.FRAME);
+		addEEnumLiteral(channelRoleEEnum, ChannelRole.OTHER);
 
 		// Initialize data types
 		initEDataType(instantEDataType, Instant.class, "Instant", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
@@ -5210,6 +6574,53 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 			   "help", "Half width given by its maker or check, in its unit."
 		   });
 		addAnnotation
+		  (getInstrument_Scale(),
+		   source,
+		   new String[] {
+			   "label", "Scale",
+			   "help", "Which scale it reads, such as Shore A, D or 00; empty when it has none."
+		   });
+		addAnnotation
+		  (getInstrument_Spread(),
+		   source,
+		   new String[] {
+			   "min", "0",
+			   "label", "Own spread",
+			   "help", "Standard deviation of its readings on one piece by one person, in its unit."
+		   });
+		addAnnotation
+		  (getInstrument_SpreadFrom(),
+		   source,
+		   new String[] {
+			   "label", "Spread known from",
+			   "help", "Where the spread comes from: a gauge study, a certificate, experience."
+		   });
+		addAnnotation
+		  (getInstrument_CheckedOn(),
+		   source,
+		   new String[] {
+			   "label", "Last checked",
+			   "help", "Date of the last check against something known."
+		   });
+		addAnnotation
+		  (getInstrument_CheckEveryDays(),
+		   source,
+		   new String[] {
+			   "kind", "DURATION",
+			   "unit", "d",
+			   "min", "0",
+			   "max", "36500",
+			   "label", "Check every",
+			   "help", "How long a check holds."
+		   });
+		addAnnotation
+		  (getInstrument_CheckNote(),
+		   source,
+		   new String[] {
+			   "label", "Check",
+			   "help", "Against what it was checked and what it read."
+		   });
+		addAnnotation
 		  (getSession_Code(),
 		   source,
 		   new String[] {
@@ -5246,6 +6657,24 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		   source,
 		   new String[] {
 			   "label", "Who"
+		   });
+		addAnnotation
+		  (getSession_ConditioningHours(),
+		   source,
+		   new String[] {
+			   "kind", "DURATION",
+			   "unit", "h",
+			   "min", "0",
+			   "max", "100000",
+			   "label", "Conditioned for",
+			   "help", "How long the pieces lay in this room before the first reading."
+		   });
+		addAnnotation
+		  (getSession_Room(),
+		   source,
+		   new String[] {
+			   "label", "Room",
+			   "help", "Room or bench."
 		   });
 		addAnnotation
 		  (getSpecimen_Code(),
@@ -5288,6 +6717,28 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		   source,
 		   new String[] {
 			   "label", "Why it failed"
+		   });
+		addAnnotation
+		  (getControlPiece_Usual(),
+		   source,
+		   new String[] {
+			   "label", "Usual reading",
+			   "help", "What it reads when all is well, in the unit of its gauge."
+		   });
+		addAnnotation
+		  (getControlPiece_UsualSpread(),
+		   source,
+		   new String[] {
+			   "min", "0",
+			   "label", "Usual spread",
+			   "help", "Standard deviation of its reading from session to session, in the unit of its gauge."
+		   });
+		addAnnotation
+		  (getControlPiece_UsualFrom(),
+		   source,
+		   new String[] {
+			   "label", "Usual reading known from",
+			   "help", "A certificate, its marking, or own sessions."
 		   });
 		addAnnotation
 		  (getReferencePart_Name(),
@@ -5923,6 +7374,343 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		   source,
 		   new String[] {
 			   "label", "Saved at"
+		   });
+		addAnnotation
+		  (getRecording_Kind(),
+		   source,
+		   new String[] {
+			   "label", "Kind",
+			   "help", "Id of the recording kind whose details are kept."
+		   });
+		addAnnotation
+		  (getRecording_Code(),
+		   source,
+		   new String[] {
+			   "label", "Recording"
+		   });
+		addAnnotation
+		  (getRecording_Title(),
+		   source,
+		   new String[] {
+			   "label", "Title"
+		   });
+		addAnnotation
+		  (getRecording_At(),
+		   source,
+		   new String[] {
+			   "label", "Recorded at"
+		   });
+		addAnnotation
+		  (getRecording_Separator(),
+		   source,
+		   new String[] {
+			   "label", "Separator",
+			   "help", "What stands between two columns: one character, or the words tab or blanks."
+		   });
+		addAnnotation
+		  (getRecording_DecimalComma(),
+		   source,
+		   new String[] {
+			   "label", "Decimal comma",
+			   "help", "Whether 2,5 is two and a half."
+		   });
+		addAnnotation
+		  (getRecording_SkipLines(),
+		   source,
+		   new String[] {
+			   "min", "0",
+			   "max", "100000",
+			   "label", "Lines before the figures",
+			   "help", "Lines at the top that hold no figures."
+		   });
+		addAnnotation
+		  (getRecording_Cycle(),
+		   source,
+		   new String[] {
+			   "min", "1",
+			   "max", "1000000",
+			   "label", "Cycle",
+			   "help", "Which loading of the piece this is; the first one differs from the later ones."
+		   });
+		addAnnotation
+		  (getRecording_LeftOut(),
+		   source,
+		   new String[] {
+			   "label", "Left out because",
+			   "help", "Why it does not count; empty when it counts."
+		   });
+		addAnnotation
+		  (getRecordingChannel_Role(),
+		   source,
+		   new String[] {
+			   "label", "Meaning"
+		   });
+		addAnnotation
+		  (getRecordingChannel_Column(),
+		   source,
+		   new String[] {
+			   "min", "1",
+			   "max", "10000",
+			   "label", "Column",
+			   "help", "Counted from 1."
+		   });
+		addAnnotation
+		  (getRecordingChannel_Name(),
+		   source,
+		   new String[] {
+			   "label", "Heading",
+			   "help", "As it stands in the file."
+		   });
+		addAnnotation
+		  (getRecordingChannel_Unit(),
+		   source,
+		   new String[] {
+			   "label", "Unit",
+			   "help", "Unit of the figures in the file."
+		   });
+		addAnnotation
+		  (getRecordingChannel_Reversed(),
+		   source,
+		   new String[] {
+			   "label", "Sign turned",
+			   "help", "Whether the sign is to be turned round."
+		   });
+		addAnnotation
+		  (getRecordingMark_Name(),
+		   source,
+		   new String[] {
+			   "label", "Mark"
+		   });
+		addAnnotation
+		  (getRecordingMark_Position(),
+		   source,
+		   new String[] {
+			   "label", "At",
+			   "help", "Along the recording, in the unit of its axis: seconds, millimetres."
+		   });
+		addAnnotation
+		  (getRecordingMark_ByHand(),
+		   source,
+		   new String[] {
+			   "label", "Set by hand"
+		   });
+		addAnnotation
+		  (getRecordingMark_LeftOut(),
+		   source,
+		   new String[] {
+			   "label", "Left out because",
+			   "help", "Why it does not count; empty when it counts."
+		   });
+		addAnnotation
+		  (getLawFit_Title(),
+		   source,
+		   new String[] {
+			   "label", "Title"
+		   });
+		addAnnotation
+		  (getLawFit_Law(),
+		   source,
+		   new String[] {
+			   "label", "Law",
+			   "help", "neo-hooke, mooney-rivlin, yeoh, ogden-1, ogden-2 or ogden-3."
+		   });
+		addAnnotation
+		  (getLawFit_Weighting(),
+		   source,
+		   new String[] {
+			   "label", "Weighting",
+			   "help", "Which points count how much."
+		   });
+		addAnnotation
+		  (getLawFit_FromStretch(),
+		   source,
+		   new String[] {
+			   "min", "0.01",
+			   "max", "50",
+			   "label", "From stretch"
+		   });
+		addAnnotation
+		  (getLawFit_ToStretch(),
+		   source,
+		   new String[] {
+			   "min", "0.01",
+			   "max", "50",
+			   "label", "To stretch"
+		   });
+		addAnnotation
+		  (getLawFit_At(),
+		   source,
+		   new String[] {
+			   "label", "At"
+		   });
+		addAnnotation
+		  (getGaugeStudy_Code(),
+		   source,
+		   new String[] {
+			   "label", "Gauge study"
+		   });
+		addAnnotation
+		  (getGaugeStudy_Title(),
+		   source,
+		   new String[] {
+			   "label", "Title"
+		   });
+		addAnnotation
+		  (getGaugeStudy_At(),
+		   source,
+		   new String[] {
+			   "label", "At"
+		   });
+		addAnnotation
+		  (getGaugeStudy_Tolerance(),
+		   source,
+		   new String[] {
+			   "min", "0",
+			   "minOpen", "true",
+			   "label", "Width of the target",
+			   "help", "Upper less lower limit the readings are to tell apart, in the unit of the gauge."
+		   });
+		addAnnotation
+		  (getGaugeCell_Piece(),
+		   source,
+		   new String[] {
+			   "label", "Piece"
+		   });
+		addAnnotation
+		  (getGaugeCell_Who(),
+		   source,
+		   new String[] {
+			   "label", "Who"
+		   });
+		addAnnotation
+		  (getSpotMap_Title(),
+		   source,
+		   new String[] {
+			   "label", "Title"
+		   });
+		addAnnotation
+		  (getSpotMap_Sketch(),
+		   source,
+		   new String[] {
+			   "label", "Sketch",
+			   "help", "Which drawn outline stands in for a photo: dome-top, dome-side or sheet."
+		   });
+		addAnnotation
+		  (getSpotPlace_Spot(),
+		   source,
+		   new String[] {
+			   "label", "Spot"
+		   });
+		addAnnotation
+		  (getSpotPlace_Across(),
+		   source,
+		   new String[] {
+			   "min", "0",
+			   "max", "1",
+			   "label", "Across",
+			   "help", "Share of the width from the left."
+		   });
+		addAnnotation
+		  (getSpotPlace_Down(),
+		   source,
+		   new String[] {
+			   "min", "0",
+			   "max", "1",
+			   "label", "Down",
+			   "help", "Share of the height from the top."
+		   });
+		addAnnotation
+		  (getRanking_Code(),
+		   source,
+		   new String[] {
+			   "label", "Ranking"
+		   });
+		addAnnotation
+		  (getRanking_Title(),
+		   source,
+		   new String[] {
+			   "label", "Title"
+		   });
+		addAnnotation
+		  (getRanking_Question(),
+		   source,
+		   new String[] {
+			   "label", "Question",
+			   "help", "What they were asked: which feels liveliest, which is hardest to press."
+		   });
+		addAnnotation
+		  (getRanking_At(),
+		   source,
+		   new String[] {
+			   "label", "At"
+		   });
+		addAnnotation
+		  (getRanking_Blind(),
+		   source,
+		   new String[] {
+			   "label", "Blind",
+			   "help", "Whether nobody saw which piece was which."
+		   });
+		addAnnotation
+		  (getRankList_Who(),
+		   source,
+		   new String[] {
+			   "label", "Who"
+		   });
+		addAnnotation
+		  (getRankPlace_Rank(),
+		   source,
+		   new String[] {
+			   "min", "1",
+			   "max", "1000",
+			   "label", "Place",
+			   "help", "1 is first."
+		   });
+		addAnnotation
+		  (getAgeingPlan_Title(),
+		   source,
+		   new String[] {
+			   "label", "Title"
+		   });
+		addAnnotation
+		  (getAgeingPlan_From(),
+		   source,
+		   new String[] {
+			   "label", "Counted from",
+			   "help", "Empty: each piece from when it was made."
+		   });
+		addAnnotation
+		  (getAgeingPlan_Remind(),
+		   source,
+		   new String[] {
+			   "label", "Remind"
+		   });
+		addAnnotation
+		  (getAgeingPoint_Days(),
+		   source,
+		   new String[] {
+			   "kind", "DURATION",
+			   "unit", "d",
+			   "min", "0",
+			   "max", "36500",
+			   "label", "Age"
+		   });
+		addAnnotation
+		  (getAgeingPoint_Window(),
+		   source,
+		   new String[] {
+			   "kind", "DURATION",
+			   "unit", "d",
+			   "min", "0",
+			   "max", "3650",
+			   "label", "Give or take",
+			   "help", "How much earlier or later still counts."
+		   });
+		addAnnotation
+		  (getAgeingPoint_Skipped(),
+		   source,
+		   new String[] {
+			   "label", "Skipped because"
 		   });
 	}
 

@@ -20,10 +20,13 @@ import org.eclipse.emf.ecore.util.EObjectContainmentEList;
 import org.eclipse.emf.ecore.util.InternalEList;
 
 import org.flexwright.model.Acknowledgement;
+import org.flexwright.model.AgeingPlan;
 import org.flexwright.model.Attachment;
 import org.flexwright.model.Batch;
 import org.flexwright.model.ControlPiece;
+import org.flexwright.model.GaugeStudy;
 import org.flexwright.model.Instrument;
+import org.flexwright.model.LawFit;
 import org.flexwright.model.MaterialGrade;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Mould;
@@ -31,10 +34,12 @@ import org.flexwright.model.Need;
 import org.flexwright.model.PluginUse;
 import org.flexwright.model.Premix;
 import org.flexwright.model.Project;
+import org.flexwright.model.Ranking;
 import org.flexwright.model.Recipe;
 import org.flexwright.model.ReferencePart;
 import org.flexwright.model.SavedSearch;
 import org.flexwright.model.Session;
+import org.flexwright.model.SpotMap;
 import org.flexwright.model.StopOverride;
 import org.flexwright.model.TargetSheet;
 import org.flexwright.model.Trial;
@@ -73,6 +78,11 @@ import org.flexwright.model.Trial;
  *   <li>{@link org.flexwright.model.impl.ProjectImpl#getSearches <em>Searches</em>}</li>
  *   <li>{@link org.flexwright.model.impl.ProjectImpl#getHourlyRate <em>Hourly Rate</em>}</li>
  *   <li>{@link org.flexwright.model.impl.ProjectImpl#getCupPrice <em>Cup Price</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.ProjectImpl#getGaugeStudies <em>Gauge Studies</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.ProjectImpl#getSpotMaps <em>Spot Maps</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.ProjectImpl#getLawFits <em>Law Fits</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.ProjectImpl#getRankings <em>Rankings</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.ProjectImpl#getAgeingPlans <em>Ageing Plans</em>}</li>
  * </ul>
  *
  * @generated
@@ -427,6 +437,56 @@ public class ProjectImpl extends EntryImpl implements Project {
 	 * @ordered
 	 */
 	protected Double cupPrice = CUP_PRICE_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getGaugeStudies() <em>Gauge Studies</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getGaugeStudies()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<GaugeStudy> gaugeStudies;
+
+	/**
+	 * The cached value of the '{@link #getSpotMaps() <em>Spot Maps</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSpotMaps()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<SpotMap> spotMaps;
+
+	/**
+	 * The cached value of the '{@link #getLawFits() <em>Law Fits</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLawFits()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<LawFit> lawFits;
+
+	/**
+	 * The cached value of the '{@link #getRankings() <em>Rankings</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getRankings()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Ranking> rankings;
+
+	/**
+	 * The cached value of the '{@link #getAgeingPlans() <em>Ageing Plans</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getAgeingPlans()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<AgeingPlan> ageingPlans;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -881,6 +941,71 @@ public class ProjectImpl extends EntryImpl implements Project {
 	 * @generated
 	 */
 	@Override
+	public EList<GaugeStudy> getGaugeStudies() {
+		if (gaugeStudies == null) {
+			gaugeStudies = new EObjectContainmentEList<GaugeStudy>(GaugeStudy.class, this, ModelPackage.PROJECT__GAUGE_STUDIES);
+		}
+		return gaugeStudies;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<SpotMap> getSpotMaps() {
+		if (spotMaps == null) {
+			spotMaps = new EObjectContainmentEList<SpotMap>(SpotMap.class, this, ModelPackage.PROJECT__SPOT_MAPS);
+		}
+		return spotMaps;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<LawFit> getLawFits() {
+		if (lawFits == null) {
+			lawFits = new EObjectContainmentEList<LawFit>(LawFit.class, this, ModelPackage.PROJECT__LAW_FITS);
+		}
+		return lawFits;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<Ranking> getRankings() {
+		if (rankings == null) {
+			rankings = new EObjectContainmentEList<Ranking>(Ranking.class, this, ModelPackage.PROJECT__RANKINGS);
+		}
+		return rankings;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<AgeingPlan> getAgeingPlans() {
+		if (ageingPlans == null) {
+			ageingPlans = new EObjectContainmentEList<AgeingPlan>(AgeingPlan.class, this, ModelPackage.PROJECT__AGEING_PLANS);
+		}
+		return ageingPlans;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case ModelPackage.PROJECT__NEEDS:
@@ -917,6 +1042,16 @@ public class ProjectImpl extends EntryImpl implements Project {
 				return ((InternalEList<?>)getBatches()).basicRemove(otherEnd, msgs);
 			case ModelPackage.PROJECT__SEARCHES:
 				return ((InternalEList<?>)getSearches()).basicRemove(otherEnd, msgs);
+			case ModelPackage.PROJECT__GAUGE_STUDIES:
+				return ((InternalEList<?>)getGaugeStudies()).basicRemove(otherEnd, msgs);
+			case ModelPackage.PROJECT__SPOT_MAPS:
+				return ((InternalEList<?>)getSpotMaps()).basicRemove(otherEnd, msgs);
+			case ModelPackage.PROJECT__LAW_FITS:
+				return ((InternalEList<?>)getLawFits()).basicRemove(otherEnd, msgs);
+			case ModelPackage.PROJECT__RANKINGS:
+				return ((InternalEList<?>)getRankings()).basicRemove(otherEnd, msgs);
+			case ModelPackage.PROJECT__AGEING_PLANS:
+				return ((InternalEList<?>)getAgeingPlans()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -981,6 +1116,16 @@ public class ProjectImpl extends EntryImpl implements Project {
 				return getHourlyRate();
 			case ModelPackage.PROJECT__CUP_PRICE:
 				return getCupPrice();
+			case ModelPackage.PROJECT__GAUGE_STUDIES:
+				return getGaugeStudies();
+			case ModelPackage.PROJECT__SPOT_MAPS:
+				return getSpotMaps();
+			case ModelPackage.PROJECT__LAW_FITS:
+				return getLawFits();
+			case ModelPackage.PROJECT__RANKINGS:
+				return getRankings();
+			case ModelPackage.PROJECT__AGEING_PLANS:
+				return getAgeingPlans();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -1089,6 +1234,26 @@ public class ProjectImpl extends EntryImpl implements Project {
 			case ModelPackage.PROJECT__CUP_PRICE:
 				setCupPrice((Double)newValue);
 				return;
+			case ModelPackage.PROJECT__GAUGE_STUDIES:
+				getGaugeStudies().clear();
+				getGaugeStudies().addAll((Collection<? extends GaugeStudy>)newValue);
+				return;
+			case ModelPackage.PROJECT__SPOT_MAPS:
+				getSpotMaps().clear();
+				getSpotMaps().addAll((Collection<? extends SpotMap>)newValue);
+				return;
+			case ModelPackage.PROJECT__LAW_FITS:
+				getLawFits().clear();
+				getLawFits().addAll((Collection<? extends LawFit>)newValue);
+				return;
+			case ModelPackage.PROJECT__RANKINGS:
+				getRankings().clear();
+				getRankings().addAll((Collection<? extends Ranking>)newValue);
+				return;
+			case ModelPackage.PROJECT__AGEING_PLANS:
+				getAgeingPlans().clear();
+				getAgeingPlans().addAll((Collection<? extends AgeingPlan>)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -1179,6 +1344,21 @@ public class ProjectImpl extends EntryImpl implements Project {
 			case ModelPackage.PROJECT__CUP_PRICE:
 				setCupPrice(CUP_PRICE_EDEFAULT);
 				return;
+			case ModelPackage.PROJECT__GAUGE_STUDIES:
+				getGaugeStudies().clear();
+				return;
+			case ModelPackage.PROJECT__SPOT_MAPS:
+				getSpotMaps().clear();
+				return;
+			case ModelPackage.PROJECT__LAW_FITS:
+				getLawFits().clear();
+				return;
+			case ModelPackage.PROJECT__RANKINGS:
+				getRankings().clear();
+				return;
+			case ModelPackage.PROJECT__AGEING_PLANS:
+				getAgeingPlans().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -1243,6 +1423,16 @@ public class ProjectImpl extends EntryImpl implements Project {
 				return HOURLY_RATE_EDEFAULT == null ? hourlyRate != null : !HOURLY_RATE_EDEFAULT.equals(hourlyRate);
 			case ModelPackage.PROJECT__CUP_PRICE:
 				return CUP_PRICE_EDEFAULT == null ? cupPrice != null : !CUP_PRICE_EDEFAULT.equals(cupPrice);
+			case ModelPackage.PROJECT__GAUGE_STUDIES:
+				return gaugeStudies != null && !gaugeStudies.isEmpty();
+			case ModelPackage.PROJECT__SPOT_MAPS:
+				return spotMaps != null && !spotMaps.isEmpty();
+			case ModelPackage.PROJECT__LAW_FITS:
+				return lawFits != null && !lawFits.isEmpty();
+			case ModelPackage.PROJECT__RANKINGS:
+				return rankings != null && !rankings.isEmpty();
+			case ModelPackage.PROJECT__AGEING_PLANS:
+				return ageingPlans != null && !ageingPlans.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}

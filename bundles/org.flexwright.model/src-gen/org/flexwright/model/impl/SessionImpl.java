@@ -37,6 +37,8 @@ import org.flexwright.model.Session;
  *   <li>{@link org.flexwright.model.impl.SessionImpl#getWho <em>Who</em>}</li>
  *   <li>{@link org.flexwright.model.impl.SessionImpl#getInstruments <em>Instruments</em>}</li>
  *   <li>{@link org.flexwright.model.impl.SessionImpl#getControlPiece <em>Control Piece</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.SessionImpl#getConditioningHours <em>Conditioning Hours</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.SessionImpl#getRoom <em>Room</em>}</li>
  * </ul>
  *
  * @generated
@@ -161,6 +163,46 @@ public class SessionImpl extends EntryImpl implements Session {
 	 * @ordered
 	 */
 	protected ControlPiece controlPiece;
+
+	/**
+	 * The default value of the '{@link #getConditioningHours() <em>Conditioning Hours</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getConditioningHours()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double CONDITIONING_HOURS_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getConditioningHours() <em>Conditioning Hours</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getConditioningHours()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double conditioningHours = CONDITIONING_HOURS_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getRoom() <em>Room</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getRoom()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String ROOM_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getRoom() <em>Room</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getRoom()
+	 * @generated
+	 * @ordered
+	 */
+	protected String room = ROOM_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -355,6 +397,52 @@ public class SessionImpl extends EntryImpl implements Session {
 	 * @generated
 	 */
 	@Override
+	public Double getConditioningHours() {
+		return conditioningHours;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setConditioningHours(Double newConditioningHours) {
+		Double oldConditioningHours = conditioningHours;
+		conditioningHours = newConditioningHours;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.SESSION__CONDITIONING_HOURS, oldConditioningHours, conditioningHours));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getRoom() {
+		return room;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setRoom(String newRoom) {
+		String oldRoom = room;
+		room = newRoom;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.SESSION__ROOM, oldRoom, room));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case ModelPackage.SESSION__CODE:
@@ -372,6 +460,10 @@ public class SessionImpl extends EntryImpl implements Session {
 			case ModelPackage.SESSION__CONTROL_PIECE:
 				if (resolve) return getControlPiece();
 				return basicGetControlPiece();
+			case ModelPackage.SESSION__CONDITIONING_HOURS:
+				return getConditioningHours();
+			case ModelPackage.SESSION__ROOM:
+				return getRoom();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -407,6 +499,12 @@ public class SessionImpl extends EntryImpl implements Session {
 			case ModelPackage.SESSION__CONTROL_PIECE:
 				setControlPiece((ControlPiece)newValue);
 				return;
+			case ModelPackage.SESSION__CONDITIONING_HOURS:
+				setConditioningHours((Double)newValue);
+				return;
+			case ModelPackage.SESSION__ROOM:
+				setRoom((String)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -440,6 +538,12 @@ public class SessionImpl extends EntryImpl implements Session {
 			case ModelPackage.SESSION__CONTROL_PIECE:
 				setControlPiece((ControlPiece)null);
 				return;
+			case ModelPackage.SESSION__CONDITIONING_HOURS:
+				setConditioningHours(CONDITIONING_HOURS_EDEFAULT);
+				return;
+			case ModelPackage.SESSION__ROOM:
+				setRoom(ROOM_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -466,6 +570,10 @@ public class SessionImpl extends EntryImpl implements Session {
 				return instruments != null && !instruments.isEmpty();
 			case ModelPackage.SESSION__CONTROL_PIECE:
 				return controlPiece != null;
+			case ModelPackage.SESSION__CONDITIONING_HOURS:
+				return CONDITIONING_HOURS_EDEFAULT == null ? conditioningHours != null : !CONDITIONING_HOURS_EDEFAULT.equals(conditioningHours);
+			case ModelPackage.SESSION__ROOM:
+				return ROOM_EDEFAULT == null ? room != null : !ROOM_EDEFAULT.equals(room);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -490,6 +598,10 @@ public class SessionImpl extends EntryImpl implements Session {
 		result.append(roomRh);
 		result.append(", who: ");
 		result.append(who);
+		result.append(", conditioningHours: ");
+		result.append(conditioningHours);
+		result.append(", room: ");
+		result.append(room);
 		result.append(')');
 		return result.toString();
 	}

@@ -22,6 +22,7 @@ import org.eclipse.emf.ecore.util.InternalEList;
 import org.flexwright.model.Measurement;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.PieceKind;
+import org.flexwright.model.Recording;
 import org.flexwright.model.Specimen;
 
 /**
@@ -39,6 +40,7 @@ import org.flexwright.model.Specimen;
  *   <li>{@link org.flexwright.model.impl.SpecimenImpl#isFailed <em>Failed</em>}</li>
  *   <li>{@link org.flexwright.model.impl.SpecimenImpl#getFailReason <em>Fail Reason</em>}</li>
  *   <li>{@link org.flexwright.model.impl.SpecimenImpl#getMeasurements <em>Measurements</em>}</li>
+ *   <li>{@link org.flexwright.model.impl.SpecimenImpl#getRecordings <em>Recordings</em>}</li>
  * </ul>
  *
  * @generated
@@ -173,6 +175,16 @@ public abstract class SpecimenImpl extends EntryImpl implements Specimen {
 	 * @ordered
 	 */
 	protected EList<Measurement> measurements;
+
+	/**
+	 * The cached value of the '{@link #getRecordings() <em>Recordings</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getRecordings()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Recording> recordings;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -350,10 +362,25 @@ public abstract class SpecimenImpl extends EntryImpl implements Specimen {
 	 * @generated
 	 */
 	@Override
+	public EList<Recording> getRecordings() {
+		if (recordings == null) {
+			recordings = new EObjectContainmentEList<Recording>(Recording.class, this, ModelPackage.SPECIMEN__RECORDINGS);
+		}
+		return recordings;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case ModelPackage.SPECIMEN__MEASUREMENTS:
 				return ((InternalEList<?>)getMeasurements()).basicRemove(otherEnd, msgs);
+			case ModelPackage.SPECIMEN__RECORDINGS:
+				return ((InternalEList<?>)getRecordings()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -380,6 +407,8 @@ public abstract class SpecimenImpl extends EntryImpl implements Specimen {
 				return getFailReason();
 			case ModelPackage.SPECIMEN__MEASUREMENTS:
 				return getMeasurements();
+			case ModelPackage.SPECIMEN__RECORDINGS:
+				return getRecordings();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -415,6 +444,10 @@ public abstract class SpecimenImpl extends EntryImpl implements Specimen {
 				getMeasurements().clear();
 				getMeasurements().addAll((Collection<? extends Measurement>)newValue);
 				return;
+			case ModelPackage.SPECIMEN__RECORDINGS:
+				getRecordings().clear();
+				getRecordings().addAll((Collection<? extends Recording>)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -448,6 +481,9 @@ public abstract class SpecimenImpl extends EntryImpl implements Specimen {
 			case ModelPackage.SPECIMEN__MEASUREMENTS:
 				getMeasurements().clear();
 				return;
+			case ModelPackage.SPECIMEN__RECORDINGS:
+				getRecordings().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -474,6 +510,8 @@ public abstract class SpecimenImpl extends EntryImpl implements Specimen {
 				return FAIL_REASON_EDEFAULT == null ? failReason != null : !FAIL_REASON_EDEFAULT.equals(failReason);
 			case ModelPackage.SPECIMEN__MEASUREMENTS:
 				return measurements != null && !measurements.isEmpty();
+			case ModelPackage.SPECIMEN__RECORDINGS:
+				return recordings != null && !recordings.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}

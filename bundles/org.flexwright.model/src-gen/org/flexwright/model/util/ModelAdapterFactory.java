@@ -220,6 +220,58 @@ public class ModelAdapterFactory extends AdapterFactoryImpl {
 				return createSavedSearchAdapter();
 			}
 			@Override
+			public Adapter caseRecording(Recording object) {
+				return createRecordingAdapter();
+			}
+			@Override
+			public Adapter caseRecordingChannel(RecordingChannel object) {
+				return createRecordingChannelAdapter();
+			}
+			@Override
+			public Adapter caseRecordingMark(RecordingMark object) {
+				return createRecordingMarkAdapter();
+			}
+			@Override
+			public Adapter caseLawFit(LawFit object) {
+				return createLawFitAdapter();
+			}
+			@Override
+			public Adapter caseGaugeStudy(GaugeStudy object) {
+				return createGaugeStudyAdapter();
+			}
+			@Override
+			public Adapter caseGaugeCell(GaugeCell object) {
+				return createGaugeCellAdapter();
+			}
+			@Override
+			public Adapter caseSpotMap(SpotMap object) {
+				return createSpotMapAdapter();
+			}
+			@Override
+			public Adapter caseSpotPlace(SpotPlace object) {
+				return createSpotPlaceAdapter();
+			}
+			@Override
+			public Adapter caseRanking(Ranking object) {
+				return createRankingAdapter();
+			}
+			@Override
+			public Adapter caseRankList(RankList object) {
+				return createRankListAdapter();
+			}
+			@Override
+			public Adapter caseRankPlace(RankPlace object) {
+				return createRankPlaceAdapter();
+			}
+			@Override
+			public Adapter caseAgeingPlan(AgeingPlan object) {
+				return createAgeingPlanAdapter();
+			}
+			@Override
+			public Adapter caseAgeingPoint(AgeingPoint object) {
+				return createAgeingPointAdapter();
+			}
+			@Override
 			public Adapter defaultCase(EObject object) {
 				return createEObjectAdapter();
 			}
@@ -768,6 +820,188 @@ public class ModelAdapterFactory extends AdapterFactoryImpl {
 	 * @generated
 	 */
 	public Adapter createSavedSearchAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.flexwright.model.Recording <em>Recording</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.flexwright.model.Recording
+	 * @generated
+	 */
+	public Adapter createRecordingAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.flexwright.model.RecordingChannel <em>Recording Channel</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.flexwright.model.RecordingChannel
+	 * @generated
+	 */
+	public Adapter createRecordingChannelAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.flexwright.model.RecordingMark <em>Recording Mark</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.flexwright.model.RecordingMark
+	 * @generated
+	 */
+	public Adapter createRecordingMarkAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.flexwright.model.LawFit <em>Law Fit</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.flexwright.model.LawFit
+	 * @generated
+	 */
+	public Adapter createLawFitAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.flexwright.model.GaugeStudy <em>Gauge Study</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.flexwright.model.GaugeStudy
+	 * @generated
+	 */
+	public Adapter createGaugeStudyAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.flexwright.model.GaugeCell <em>Gauge Cell</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.flexwright.model.GaugeCell
+	 * @generated
+	 */
+	public Adapter createGaugeCellAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.flexwright.model.SpotMap <em>Spot Map</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.flexwright.model.SpotMap
+	 * @generated
+	 */
+	public Adapter createSpotMapAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.flexwright.model.SpotPlace <em>Spot Place</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.flexwright.model.SpotPlace
+	 * @generated
+	 */
+	public Adapter createSpotPlaceAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.flexwright.model.Ranking <em>Ranking</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.flexwright.model.Ranking
+	 * @generated
+	 */
+	public Adapter createRankingAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.flexwright.model.RankList <em>Rank List</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.flexwright.model.RankList
+	 * @generated
+	 */
+	public Adapter createRankListAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.flexwright.model.RankPlace <em>Rank Place</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.flexwright.model.RankPlace
+	 * @generated
+	 */
+	public Adapter createRankPlaceAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.flexwright.model.AgeingPlan <em>Ageing Plan</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.flexwright.model.AgeingPlan
+	 * @generated
+	 */
+	public Adapter createAgeingPlanAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.flexwright.model.AgeingPoint <em>Ageing Point</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.flexwright.model.AgeingPoint
+	 * @generated
+	 */
+	public Adapter createAgeingPointAdapter() {
 		return null;
 	}
 

@@ -358,6 +358,110 @@ public class ModelSwitch<T> extends Switch<T> {
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
+			case ModelPackage.RECORDING: {
+				Recording recording = (Recording)theEObject;
+				T result = caseRecording(recording);
+				if (result == null) result = caseEntry(recording);
+				if (result == null) result = caseIdentified(recording);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case ModelPackage.RECORDING_CHANNEL: {
+				RecordingChannel recordingChannel = (RecordingChannel)theEObject;
+				T result = caseRecordingChannel(recordingChannel);
+				if (result == null) result = caseEntry(recordingChannel);
+				if (result == null) result = caseIdentified(recordingChannel);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case ModelPackage.RECORDING_MARK: {
+				RecordingMark recordingMark = (RecordingMark)theEObject;
+				T result = caseRecordingMark(recordingMark);
+				if (result == null) result = caseEntry(recordingMark);
+				if (result == null) result = caseIdentified(recordingMark);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case ModelPackage.LAW_FIT: {
+				LawFit lawFit = (LawFit)theEObject;
+				T result = caseLawFit(lawFit);
+				if (result == null) result = caseEntry(lawFit);
+				if (result == null) result = caseIdentified(lawFit);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case ModelPackage.GAUGE_STUDY: {
+				GaugeStudy gaugeStudy = (GaugeStudy)theEObject;
+				T result = caseGaugeStudy(gaugeStudy);
+				if (result == null) result = caseEntry(gaugeStudy);
+				if (result == null) result = caseIdentified(gaugeStudy);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case ModelPackage.GAUGE_CELL: {
+				GaugeCell gaugeCell = (GaugeCell)theEObject;
+				T result = caseGaugeCell(gaugeCell);
+				if (result == null) result = caseEntry(gaugeCell);
+				if (result == null) result = caseIdentified(gaugeCell);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case ModelPackage.SPOT_MAP: {
+				SpotMap spotMap = (SpotMap)theEObject;
+				T result = caseSpotMap(spotMap);
+				if (result == null) result = caseEntry(spotMap);
+				if (result == null) result = caseIdentified(spotMap);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case ModelPackage.SPOT_PLACE: {
+				SpotPlace spotPlace = (SpotPlace)theEObject;
+				T result = caseSpotPlace(spotPlace);
+				if (result == null) result = caseEntry(spotPlace);
+				if (result == null) result = caseIdentified(spotPlace);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case ModelPackage.RANKING: {
+				Ranking ranking = (Ranking)theEObject;
+				T result = caseRanking(ranking);
+				if (result == null) result = caseEntry(ranking);
+				if (result == null) result = caseIdentified(ranking);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case ModelPackage.RANK_LIST: {
+				RankList rankList = (RankList)theEObject;
+				T result = caseRankList(rankList);
+				if (result == null) result = caseEntry(rankList);
+				if (result == null) result = caseIdentified(rankList);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case ModelPackage.RANK_PLACE: {
+				RankPlace rankPlace = (RankPlace)theEObject;
+				T result = caseRankPlace(rankPlace);
+				if (result == null) result = caseEntry(rankPlace);
+				if (result == null) result = caseIdentified(rankPlace);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case ModelPackage.AGEING_PLAN: {
+				AgeingPlan ageingPlan = (AgeingPlan)theEObject;
+				T result = caseAgeingPlan(ageingPlan);
+				if (result == null) result = caseEntry(ageingPlan);
+				if (result == null) result = caseIdentified(ageingPlan);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case ModelPackage.AGEING_POINT: {
+				AgeingPoint ageingPoint = (AgeingPoint)theEObject;
+				T result = caseAgeingPoint(ageingPoint);
+				if (result == null) result = caseEntry(ageingPoint);
+				if (result == null) result = caseIdentified(ageingPoint);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
 			default: return defaultCase(theEObject);
 		}
 	}
@@ -929,6 +1033,201 @@ public class ModelSwitch<T> extends Switch<T> {
 	 * @generated
 	 */
 	public T caseSavedSearch(SavedSearch object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Recording</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Recording</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseRecording(Recording object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Recording Channel</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Recording Channel</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseRecordingChannel(RecordingChannel object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Recording Mark</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Recording Mark</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseRecordingMark(RecordingMark object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Law Fit</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Law Fit</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseLawFit(LawFit object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Gauge Study</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Gauge Study</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseGaugeStudy(GaugeStudy object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Gauge Cell</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Gauge Cell</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseGaugeCell(GaugeCell object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Spot Map</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Spot Map</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseSpotMap(SpotMap object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Spot Place</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Spot Place</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseSpotPlace(SpotPlace object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Ranking</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Ranking</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseRanking(Ranking object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Rank List</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Rank List</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseRankList(RankList object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Rank Place</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Rank Place</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseRankPlace(RankPlace object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Ageing Plan</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Ageing Plan</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseAgeingPlan(AgeingPlan object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Ageing Point</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Ageing Point</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseAgeingPoint(AgeingPoint object) {
 		return null;
 	}
 

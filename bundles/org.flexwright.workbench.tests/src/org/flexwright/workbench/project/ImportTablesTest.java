@@ -15,7 +15,7 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.flexwright.core.exchange.Backup;
-import org.flexwright.core.exchange.Watch;
+import org.flexwright.core.Watch;
 import org.flexwright.model.Trial;
 import org.flexwright.workbench.exchange.Exchange;
 import org.flexwright.workbench.exchange.ImportDialog;

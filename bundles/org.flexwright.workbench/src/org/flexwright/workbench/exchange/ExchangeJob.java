@@ -10,7 +10,7 @@ import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.widgets.Display;
-import org.flexwright.core.exchange.Watch;
+import org.flexwright.core.Watch;
 import org.flexwright.core.session.RefusedException;
 import org.flexwright.core.session.StoreException;
 import org.flexwright.workbench.project.Trouble;

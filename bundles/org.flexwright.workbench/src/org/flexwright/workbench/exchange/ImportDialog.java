@@ -31,7 +31,7 @@ import org.flexwright.core.exchange.ImportPlan;
 import org.flexwright.core.exchange.ImportRefusal;
 import org.flexwright.core.exchange.Shadow;
 import org.flexwright.core.exchange.TableImport;
-import org.flexwright.core.exchange.Watch;
+import org.flexwright.core.Watch;
 import org.flexwright.core.session.DetailsPackage;
 import org.flexwright.core.session.Snapshot;
 import org.flexwright.workbench.kit.Grid;

@@ -1,7 +1,7 @@
 package org.flexwright.workbench.exchange;
 
 import org.eclipse.core.runtime.IProgressMonitor;
-import org.flexwright.core.exchange.Watch;
+import org.flexwright.core.Watch;
 
 /** Shows how far something long is, and ends it when it is cancelled. */
 final class JobWatch implements Watch {

@@ -10,7 +10,7 @@ import java.util.Random;
 
 import org.flexwright.core.exchange.CsvExport;
 import org.flexwright.core.exchange.TableImport;
-import org.flexwright.core.exchange.Watch;
+import org.flexwright.core.Watch;
 import org.flexwright.core.session.ModelThread;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.session.ProjectStore;

@@ -1,4 +1,4 @@
-package org.flexwright.core.exchange;
+package org.flexwright.core;
 
 /** Looks on while something long is done, and may end it. Called from the thread that does it. */
 public interface Watch {

@@ -1,0 +1,38 @@
+package org.flexwright.core.recording;
+
+import java.util.List;
+
+import org.eclipse.emf.ecore.EClass;
+import org.flexwright.core.Watch;
+import org.flexwright.model.Recording;
+
+/**
+ * One sort of recording: a stretched strip, a press with its force, bounces by their sound. Register it as an OSGi service; import,
+ * settings, plot with marks, results and the way into readings come for free.
+ */
+public interface RecordingKind {
+    /** Stable id, {@code capability.name}, e.g. {@code testing.stretch}. */
+    String id();
+
+    /** A noun: what was recorded. */
+    String title();
+
+    /** One or two sentences: what it is good for and how it is taken. */
+    String summary();
+
+    /** What is asked about it, or null; described as the details of a step are. */
+    EClass details();
+
+    /** What sort of file it reads. */
+    RecordingFormat format();
+
+    /** The columns it can use; empty for a sound. */
+    List<ChannelWish> channels();
+
+    /**
+     * Reads what the recording says, with its settings and the marks set by hand. A pure function of its arguments; never throws for bad
+     * figures: what cannot be had is left out and a remark says why. Ends with {@link java.util.concurrent.CancellationException} when
+     * the watch was cancelled.
+     */
+    Look look(Recording recording, RecordingData data, Watch watch);
+}
