@@ -69,10 +69,15 @@ final class ReadOptions {
             note = to.note().text();
         });
         Instant moment = services.clock().instant();
-        read = switch (ReadingParser.parse(def, readings)) {
+        read = switch (ReadingParser.parse(def, key, readings)) {
             case ReadingInput.Rejected no -> throw new UsageException(RUN_TOGETHER.matcher(readings).matches() ? "\"" + readings
                     + "\": several readings are separated by semicolons, like \"46;47;45.5\"." : no.sentence().text());
-            case ReadingInput.Understood yes -> yes.readings().stream().map(r -> r.toReading(moment)).toList();
+            case ReadingInput.Understood yes -> {
+                if (yes.dwell() != null) {
+                    key.setDwell(yes.dwell());
+                }
+                yield yes.readings().stream().map(r -> r.toReading(moment)).toList();
+            }
         };
         Measurement probe = org.flexwright.model.ModelFactory.eINSTANCE.createMeasurement();
         probe.setAt(at0 != null && at0.getAt() != null ? at0.getAt() : moment);

@@ -14,7 +14,6 @@ import org.flexwright.core.property.PropertyDef;
 import org.flexwright.model.Measurement;
 import org.flexwright.model.Part;
 import org.flexwright.model.Trial;
-import org.flexwright.quantity.QuantityKind;
 import org.osgi.service.component.annotations.Component;
 
 /** Hardness of cured parts read less than 16 h after the end of the cure. */
@@ -57,7 +56,7 @@ public final class ReadEarlyRule implements FindingRule {
     }
 
     private static boolean isHardness(PropertyDef property) {
-        return List.of(QuantityKind.SHORE_A, QuantityKind.SHORE_D, QuantityKind.SHORE_00, QuantityKind.SHORE_AM).contains(property.kind());
+        return property.kind().shore();
     }
 
     private static Finding finding(Part part, Measurement measurement, PropertyDef property, double age) {

@@ -100,7 +100,7 @@ class RoundTripTest {
 		String alphabet = "0123456789.,/ -+eE½'\"°%µ²gmkinozlbCFKPashr()[]{}\\$\t\u2212∞N";
 		Random random = new Random(SEED);
 		int read = 0;
-		for (int i = 0; i < 20_000; i++) {
+		for (int i = 0; i < 30_000; i++) {
 			String text = IntStream.range(0, 1 + random.nextInt(7)).mapToObj(k -> alphabet.charAt(random.nextInt(alphabet.length()))).map(String::valueOf)
 					.reduce(random.nextBoolean() ? "" : String.valueOf(random.nextInt(100)), String::concat);
 			QuantityKind kind = QuantityKind.values()[random.nextInt(QuantityKind.values().length)];

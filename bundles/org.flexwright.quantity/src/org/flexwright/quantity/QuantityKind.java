@@ -66,6 +66,20 @@ public enum QuantityKind {
 	SHORE_00("Shore 00 hardness"),
 	/** Hardness, points Shore AM (thin pieces; type M). */
 	SHORE_AM("Shore AM hardness"),
+	/** Hardness, points Shore B. */
+	SHORE_B("Shore B hardness"),
+	/** Hardness, points Shore C. */
+	SHORE_C("Shore C hardness"),
+	/** Hardness, points Shore DO. */
+	SHORE_DO("Shore DO hardness"),
+	/** Hardness, points Shore E. */
+	SHORE_E("Shore E hardness"),
+	/** Hardness, points Shore O. */
+	SHORE_O("Shore O hardness"),
+	/** Hardness, points Shore 000. */
+	SHORE_000("Shore 000 hardness"),
+	/** Hardness, points Shore AO. */
+	SHORE_AO("Shore AO hardness"),
 	/** Rate of change or of a reaction, 1/s. */
 	RATE("rate"),
 	/** Molar mass, g/mol. */
@@ -115,6 +129,11 @@ public enum QuantityKind {
 	/** The lowest value that can exist, in the canonical unit; negative infinity when there is no such limit. */
 	public double lowest() {
 		return lowest;
+	}
+
+	/** Whether it is a durometer's scale, which reads from 0 to 100 and converts into no other. */
+	public boolean shore() {
+		return name().startsWith("SHORE_");
 	}
 
 	/** Whether only whole numbers make sense. */

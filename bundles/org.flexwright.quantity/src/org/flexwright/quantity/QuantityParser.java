@@ -84,8 +84,8 @@ public final class QuantityParser {
 		if (others.isEmpty()) {
 			return QuantityProblem.UNKNOWN_UNIT.with(typed, shortened(text), kind.withArticle(), UnitList.of(kind));
 		}
-		Optional<QuantityKind> otherScale = others.stream().filter(QuantityParser::isShore).findFirst();
-		if (isShore(kind) && otherScale.isPresent()) {
+		Optional<QuantityKind> otherScale = others.stream().filter(QuantityKind::shore).findFirst();
+		if (kind.shore() && otherScale.isPresent()) {
 			return QuantityProblem.OTHER_SCALE.with(typed, otherScale.get().withArticle(), kind.withArticle());
 		}
 		String found = UnitList.join(others.stream().map(QuantityKind::withArticle).toList());
@@ -94,10 +94,6 @@ public final class QuantityParser {
 
 	private static String shortened(String text) {
 		return text.length() <= LONGEST_QUOTED ? text : text.substring(0, LONGEST_QUOTED) + "…";
-	}
-
-	private static boolean isShore(QuantityKind kind) {
-		return kind.name().startsWith("SHORE_");
 	}
 
 	private static void refuseImpossible(String typed, Quantity quantity) {

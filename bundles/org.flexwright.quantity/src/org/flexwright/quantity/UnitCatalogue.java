@@ -224,6 +224,13 @@ final class UnitCatalogue {
 		add(SHORE_D, "Shore D", 1, "D", "HD", "ShD", "Sh D");
 		add(SHORE_00, "Shore 00", 1, "00", "OO", "Shore OO", "Sh 00", "Sh OO");
 		add(SHORE_AM, "Shore AM", 1, "AM", "Shore M", "Sh AM");
+		add(SHORE_B, "Shore B", 1, "HB", "Sh B");
+		add(SHORE_C, "Shore C", 1, "HC", "Sh C");
+		add(SHORE_DO, "Shore DO", 1, "DO", "HDO", "Sh DO");
+		add(SHORE_E, "Shore E", 1, "HE", "Sh E");
+		add(SHORE_O, "Shore O", 1, "HO", "Sh O");
+		add(SHORE_000, "Shore 000", 1, "000", "OOO", "Shore OOO", "Sh 000", "Sh OOO");
+		add(SHORE_AO, "Shore AO", 1, "AO", "HAO", "Sh AO");
 	}
 
 	private void matter() {

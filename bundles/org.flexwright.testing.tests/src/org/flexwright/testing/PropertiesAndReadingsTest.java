@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -17,6 +16,7 @@ import org.flexwright.model.PropertyKey;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class PropertiesAndReadingsTest {
     private final List<PropertyDef> properties = new TestingProperties().properties();
@@ -73,9 +73,21 @@ class PropertiesAndReadingsTest {
         assertTrue(set.redirect(key, 1.5).isEmpty());
     }
 
+    /** A reading of any scale of the table can be kept, and a thin piece goes to its own property. */
+    @ParameterizedTest
+    @EnumSource(GaugeScale.class)
+    void everyScaleHasItsTwoProperties(GaugeScale scale) {
+        assertEquals(scale, Readings.scaleOf(scale.materialProperty()));
+        assertEquals(scale, Readings.gaugeOf(scale.apparentProperty()));
+        assertNull(Readings.scaleOf(scale.apparentProperty()));
+        assertEquals(scale.kind(), find(scale.materialProperty()).kind());
+        assertEquals(scale.kind(), find(scale.apparentProperty()).kind());
+        assertEquals(scale.apparentProperty(), Readings.propertyFor(scale, 1.0, false).property());
+        assertEquals(scale.materialProperty(), Readings.propertyFor(scale, 6.0, false).property());
+    }
+
     @Test
-    void scalesWithoutPropertiesAreRefused() {
-        assertThrows(IllegalArgumentException.class, () -> Readings.propertyFor(GaugeScale.AM, 3.0, false));
+    void otherPropertiesHaveNoScale() {
         assertNull(Readings.scaleOf(TestingProperties.MASS));
         assertNull(Readings.scaleOf(null));
     }

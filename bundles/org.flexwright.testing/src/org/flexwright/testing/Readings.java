@@ -1,5 +1,6 @@
 package org.flexwright.testing;
 
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Objects;
 
@@ -27,13 +28,12 @@ public final class Readings {
     }
 
     /**
-     * The property of a reading with the scales A, D or 00.
+     * The property of a reading.
      *
      * @param scale     the gauge's scale
      * @param thickness thickness of rubber under the spot in mm; null when not entered: the reading is then taken as a hardness of the
      *                  material and the note says what is missing
      * @param curved    true when no flat disc of 6 mm radius lies around the spot
-     * @throws IllegalArgumentException for a scale without properties of its own
      */
     public static Chosen propertyFor(GaugeScale scale, Double thickness, boolean curved) {
         HardnessReading.Kind kind = HardnessReading.kindOf(scale, thickness, curved);
@@ -42,7 +42,7 @@ public final class Readings {
             case UNKNOWN -> Say.message("kept.thickness-missing", mm(HardnessReading.neededThickness(scale)));
             case APPARENT -> curved ? Say.message("kept.curved") : Say.message("kept.thin", mm(thickness), mm(HardnessReading.neededThickness(scale)));
         };
-        return new Chosen(kind == HardnessReading.Kind.APPARENT ? apparentProperty(scale) : materialProperty(scale), kind, note);
+        return new Chosen(kind == HardnessReading.Kind.APPARENT ? scale.apparentProperty() : scale.materialProperty(), kind, note);
     }
 
     /** Whether the words of a spot say that it is curved; the word "curved" in them does. */
@@ -52,18 +52,13 @@ public final class Readings {
 
     /** The scale whose hardness of the material that property is; null for any other property. */
     public static GaugeScale scaleOf(String property) {
-        GaugeScale gauge = gaugeOf(property);
-        return gauge != null && property.equals(materialProperty(gauge)) ? gauge : null;
+        return Arrays.stream(GaugeScale.values()).filter(scale -> scale.materialProperty().equals(property)).findFirst().orElse(null);
     }
 
     /** The scale of the gauge a property is read with, apparent or not; null for any other property. */
     public static GaugeScale gaugeOf(String property) {
-        return switch (property == null ? "" : property) {
-            case TestingProperties.SHORE_A, TestingProperties.APPARENT_HARDNESS -> GaugeScale.A;
-            case TestingProperties.SHORE_D, TestingProperties.APPARENT_HARDNESS_D -> GaugeScale.D;
-            case TestingProperties.SHORE_00, TestingProperties.APPARENT_HARDNESS_00 -> GaugeScale.SHORE_00;
-            default -> null;
-        };
+        return Arrays.stream(GaugeScale.values()).filter(scale -> scale.materialProperty().equals(property) || scale.apparentProperty().equals(property)).findFirst()
+                .orElse(null);
     }
 
     /** Whether that property is read with a durometer, apparent or not. */
@@ -73,23 +68,5 @@ public final class Readings {
 
     static String mm(double value) {
         return Rounded.text(value, "mm");
-    }
-
-    private static String materialProperty(GaugeScale scale) {
-        return switch (scale) {
-            case A -> TestingProperties.SHORE_A;
-            case D -> TestingProperties.SHORE_D;
-            case SHORE_00 -> TestingProperties.SHORE_00;
-            case AO, AM, SHORE_000 -> throw new IllegalArgumentException("There is no property for scale " + scale.symbol() + ".");
-        };
-    }
-
-    private static String apparentProperty(GaugeScale scale) {
-        return switch (scale) {
-            case A -> TestingProperties.APPARENT_HARDNESS;
-            case D -> TestingProperties.APPARENT_HARDNESS_D;
-            case SHORE_00 -> TestingProperties.APPARENT_HARDNESS_00;
-            case AO, AM, SHORE_000 -> throw new IllegalArgumentException("There is no property for scale " + scale.symbol() + ".");
-        };
     }
 }

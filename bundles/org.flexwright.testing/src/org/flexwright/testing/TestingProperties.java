@@ -5,10 +5,13 @@ import static org.flexwright.core.property.PropertyDef.Condition.PIECE;
 import static org.flexwright.core.property.PropertyDef.Condition.SPOT;
 import static org.flexwright.core.property.PropertyDef.Condition.SUPPORT;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
+import org.flexwright.core.Rounded;
 import org.flexwright.core.Source;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.property.PropertyDef.Condition;
@@ -59,13 +62,11 @@ public final class TestingProperties implements PropertySet {
 
     @Override
     public List<PropertyDef> properties() {
+        return Stream.concat(Arrays.stream(GaugeScale.values()).flatMap(scale -> Stream.of(hardness(scale), apparent(scale))), others().stream()).toList();
+    }
+
+    private static List<PropertyDef> others() {
         return List.of(
-                hardness(SHORE_A, "Hardness, Shore A", QuantityKind.SHORE_A),
-                hardness(SHORE_D, "Hardness, Shore D", QuantityKind.SHORE_D),
-                hardness(SHORE_00, "Hardness, Shore 00", QuantityKind.SHORE_00),
-                apparent(APPARENT_HARDNESS, "Apparent hardness, Shore A gauge", QuantityKind.SHORE_A),
-                apparent(APPARENT_HARDNESS_D, "Apparent hardness, Shore D gauge", QuantityKind.SHORE_D),
-                apparent(APPARENT_HARDNESS_00, "Apparent hardness, Shore 00 gauge", QuantityKind.SHORE_00),
                 number(PEAK_FORCE, "Peak force", QuantityKind.FORCE, FORCE, "Highest force on a slow press before the snap; no snap within reach: type > and the force reached.", BENCH),
                 number(LEAST_FORCE, "Least force after the peak", QuantityKind.FORCE, FORCE,
                         "Lowest force after the peak; negative or zero when the part stays in by itself.", BENCH),
@@ -102,12 +103,13 @@ public final class TestingProperties implements PropertySet {
         return chosen.note() == null ? Optional.empty() : Optional.of(new Redirect(chosen.property(), chosen.note()));
     }
 
-    private static PropertyDef hardness(String id, String title, QuantityKind kind) {
-        return number(id, title, kind, HARDNESS, "Flat piece at least 6 mm thick on a hard base, same dwell each time, 5 readings well apart, all kept.", DUROMETER);
+    private static PropertyDef hardness(GaugeScale scale) {
+        return number(scale.materialProperty(), "Hardness, " + scale.kind().unit().display(), scale.kind(), HARDNESS, "Flat piece at least "
+                + Rounded.text(HardnessReading.neededThickness(scale), "mm") + " thick on a hard base, same dwell each time, 5 readings well apart, all kept.", DUROMETER);
     }
 
-    private static PropertyDef apparent(String id, String title, QuantityKind kind) {
-        return number(id, title, kind, HARDNESS, "Thin or curved piece: compares only with the same piece, spot, support and dwell, never with a hardness of the material.",
+    private static PropertyDef apparent(GaugeScale scale) {
+        return number(scale.apparentProperty(), "Apparent hardness, " + scale.kind().unit().display() + " gauge", scale.kind(), HARDNESS, "Thin or curved piece: compares only with the same piece, spot, support and dwell, never with a hardness of the material.",
                 Source.commonPractice());
     }
 

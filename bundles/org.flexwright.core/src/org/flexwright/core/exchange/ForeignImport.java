@@ -79,10 +79,10 @@ public final class ForeignImport {
     public record Common(Trial trial, PropertyDef property, PropertyKey key, Session session, Instrument instrument, Instant at) {
     }
 
-    /** Readings: the columns {@code part} (code of the piece) and {@code value}; the readings of one piece become one measurement. */
+    /** Readings: the columns {@code part} (code of the piece) and {@code value}; the readings of one piece after one dwell become one measurement. */
     public static ImportPlan readings(Common common, Path file, Map<String, String> named, ImportOptions.Decimal decimal) throws IOException {
         ForeignImport f = new ForeignImport(file.getFileName().toString(), decimal);
-        Map<Part, List<ParsedReading>> read = new LinkedHashMap<>();
+        Map<Part, Map<Double, List<ParsedReading>>> read = new LinkedHashMap<>();
         f.rows(file, named, List.of("part", "value"), List.of(), (in, row) -> {
             String code = f.cell(in, "part");
             Part part = common.trial.getParts().stream().filter(p -> code.equalsIgnoreCase(p.getCode())).findFirst().orElse(null);
@@ -90,18 +90,22 @@ public final class ForeignImport {
             if (part == null) {
                 f.refuse(row, f.headers.get("part"), "foreign.part", code, common.trial.getCode(), common.trial.getParts().stream().map(Part::getCode).toList());
             } else if (typed != null) {
-                switch (ReadingParser.parse(common.property, typed)) {
+                switch (ReadingParser.parse(common.property, common.key, typed)) {
                     case ReadingInput.Rejected no -> f.refusals.add(new ImportRefusal(f.table, row, f.headers.get("value"), no.sentence()));
                     case ReadingInput.Understood yes -> {
-                        read.computeIfAbsent(part, p -> new ArrayList<>()).addAll(yes.readings());
+                        read.computeIfAbsent(part, p -> new LinkedHashMap<>()).computeIfAbsent(yes.dwell() == null ? common.key.getDwell() : yes.dwell(),
+                                d -> new ArrayList<>()).addAll(yes.readings());
                         f.additions.add(new ImportChange(Kind.ADDED, f.table, row, Names.path(part) + ": " + common.property.title() + " " + typed, "", "",
                                 typed));
                     }
                 }
             }
         });
-        read.forEach((part, readings) -> f.work.add(edit -> Measurements.add(edit, part, EcoreUtil.copy(common.key), readings.stream().map(r -> r.toReading(
-                edit.now())).toList(), common.session, common.instrument, common.at)));
+        read.forEach((part, dwells) -> dwells.forEach((dwell, readings) -> f.work.add(edit -> {
+            PropertyKey key = EcoreUtil.copy(common.key);
+            key.setDwell(dwell);
+            Measurements.add(edit, part, key, readings.stream().map(r -> r.toReading(edit.now())).toList(), common.session, common.instrument, common.at);
+        })));
         return f.plan();
     }
 

@@ -14,14 +14,20 @@ import org.flexwright.model.Reading;
  * @param censoring whether the value is a bound only
  * @param yes       for yes/no properties; null otherwise
  * @param typedAs   exactly what was typed
+ * @param dwell     seconds from contact to reading where the typed text says so, such as A/15:45; else null
  */
-public record ParsedReading(Double value, Censoring censoring, Boolean yes, String typedAs) {
+public record ParsedReading(Double value, Censoring censoring, Boolean yes, String typedAs, Double dwell) {
     public ParsedReading {
         Objects.requireNonNull(censoring, "censoring");
         Objects.requireNonNull(typedAs, "typedAs");
         if ((value == null) == (yes == null)) {
             throw new IllegalArgumentException("A reading is either a number or a yes or no.");
         }
+    }
+
+    /** A reading that says nothing about its dwell. */
+    public ParsedReading(Double value, Censoring censoring, Boolean yes, String typedAs) {
+        this(value, censoring, yes, typedAs, null);
     }
 
     /** The model's reading, not yet part of a measurement. */

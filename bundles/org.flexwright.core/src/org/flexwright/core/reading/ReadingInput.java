@@ -1,6 +1,7 @@
 package org.flexwright.core.reading;
 
 import java.util.List;
+import java.util.Objects;
 
 import org.flexwright.core.Message;
 
@@ -15,6 +16,11 @@ public sealed interface ReadingInput {
     record Understood(List<ParsedReading> readings) implements ReadingInput {
         public Understood {
             readings = List.copyOf(readings);
+        }
+
+        /** The dwell the readings were typed with, in seconds; null when none says so. They all say the same. */
+        public Double dwell() {
+            return readings.stream().map(ParsedReading::dwell).filter(Objects::nonNull).findFirst().orElse(null);
         }
     }
 

@@ -3,15 +3,18 @@ package org.flexwright.core.reading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 import org.flexwright.core.Message;
+import org.flexwright.core.field.FieldText;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.model.Censoring;
+import org.flexwright.model.PropertyKey;
 import org.flexwright.quantity.QuantityException;
-import org.flexwright.quantity.QuantityKind;
 import org.flexwright.quantity.QuantityParser;
 
 /**
@@ -27,6 +30,8 @@ public final class ReadingParser {
     private static final Pattern LESS = Pattern.compile("(?:<=?|≤|less than|under|below|at most)\\s*(.*)", Pattern.CASE_INSENSITIVE);
     private static final Pattern NONE_UP_TO = Pattern.compile("(?:no|none|not)\\b.*\\bup to\\s+(.*)", Pattern.CASE_INSENSITIVE);
     private static final double SHORE_END = 100;
+    /** Dwells closer than this, in seconds, are the same. */
+    private static final double SAME_DWELL = 1e-6;
 
     private ReadingParser() {
     }
@@ -44,7 +49,24 @@ public final class ReadingParser {
                 }
             }
         }
+        List<Double> dwells = readings.stream().map(ParsedReading::dwell).filter(Objects::nonNull).distinct().toList();
+        if (dwells.size() > 1) {
+            return new ReadingInput.Rejected(say("print.mixed", FieldText.digits(dwells.get(0)), FieldText.digits(dwells.get(1))));
+        }
         return readings.isEmpty() ? new ReadingInput.Rejected(say("nothing", property.title())) : new ReadingInput.Understood(readings);
+    }
+
+    /**
+     * Reads readings that are to be kept under a key. One typed with a dwell ({@code A/15:45}) must have the key's; where the key has none,
+     * {@link ReadingInput.Understood#dwell} says what it is to be.
+     */
+    public static ReadingInput parse(PropertyDef property, PropertyKey key, String text) {
+        ReadingInput input = parse(property, text);
+        if (input instanceof ReadingInput.Understood understood && understood.dwell() != null && key.getDwell() != null
+                && Math.abs(understood.dwell() - key.getDwell()) > SAME_DWELL) {
+            return new ReadingInput.Rejected(say("print.dwell", text.strip(), FieldText.digits(understood.dwell()), FieldText.digits(key.getDwell())));
+        }
+        return input;
     }
 
     private static ParsedReading one(PropertyDef property, String typed) throws Unreadable {
@@ -83,23 +105,25 @@ public final class ReadingParser {
     }
 
     private static ParsedReading value(PropertyDef property, String number, Censoring censoring, String typed) throws Unreadable {
+        Optional<HardnessText> print = property.kind().shore() ? HardnessText.read(number) : Optional.empty();
+        if (print.isPresent()) {
+            return switch (print.get()) {
+                case HardnessText.Unclear unclear -> throw new Unreadable(unclear.sentence());
+                case HardnessText.Read read when read.scale() != property.kind() -> throw new Unreadable(say("print.scale", typed, read.scale().unit().display(),
+                        property.title()));
+                case HardnessText.Read read -> new ParsedReading(read.value(), censoring, null, typed, read.seconds());
+            };
+        }
         double value;
         try {
             value = QuantityParser.parse(number, property.kind(), property.kind().unit()).canonical();
         } catch (QuantityException e) {
             throw new Unreadable(say("quantity", e.getMessage()));
         }
-        if (isShore(property.kind()) && (value < 0 || value > SHORE_END)) {
+        if (property.kind().shore() && (value < 0 || value > SHORE_END)) {
             throw new Unreadable(say("beyond-scale", typed, property.title()));
         }
         return new ParsedReading(value, censoring, null, typed);
-    }
-
-    private static boolean isShore(QuantityKind kind) {
-        return switch (kind) {
-            case SHORE_A, SHORE_D, SHORE_00, SHORE_AM -> true;
-            default -> false;
-        };
     }
 
     private static Message say(String key, Object... arguments) {

@@ -124,11 +124,14 @@ public final class ReadingEntry {
         if (project.readOnly()) {
             return project.readOnlyReason();
         }
-        switch (ReadingParser.parse(property, text)) {
+        switch (ReadingParser.parse(property, key, text)) {
             case ReadingInput.Rejected rejected -> {
                 return rejected.sentence().text();
             }
             case ReadingInput.Understood understood -> {
+                if (understood.dwell() != null) {
+                    key.setDwell(understood.dwell());
+                }
                 project.execute(words("step", property.title(), text.strip()), edit -> add(edit, understood.readings()));
                 if (readings(piece()).size() >= wanted) {
                     skipComplete();

@@ -4,8 +4,6 @@ import static org.flexwright.testing.GaugeScale.A;
 import static org.flexwright.testing.GaugeScale.AM;
 import static org.flexwright.testing.GaugeScale.AO;
 import static org.flexwright.testing.GaugeScale.D;
-import static org.flexwright.testing.GaugeScale.SHORE_00;
-import static org.flexwright.testing.GaugeScale.SHORE_000;
 
 import java.util.EnumSet;
 import java.util.Set;
@@ -84,7 +82,7 @@ public enum DurometerStandard {
 
         @Override
         public Requirement hoursAfterCure() {
-            return borrowed(16);
+            return borrowed(16, "cl. 8");
         }
 
         @Override
@@ -93,20 +91,20 @@ public enum DurometerStandard {
         }
     },
     /** Rubber property, durometer hardness. */
-    ASTM_D2240("ASTM D2240", EnumSet.of(A, D, SHORE_00, SHORE_000)) {
+    ASTM_D2240("ASTM D2240", EnumSet.complementOf(EnumSet.of(AO))) {
         @Override
         public Requirement minThickness(GaugeScale scale) {
-            return remembered(6.0);
+            return remembered(scale == AM ? 1.25 : 6.0);
         }
 
         @Override
         public Requirement minEdge(GaugeScale scale) {
-            return seen(12);
+            return scale == AM ? borrowed(4.5, "cl. not confirmed") : seen(12);
         }
 
         @Override
         public Requirement minSpacing(GaugeScale scale) {
-            return remembered(6.0);
+            return scale == AM ? borrowed(0.8, "cl. not confirmed") : remembered(6.0);
         }
 
         @Override
@@ -194,7 +192,7 @@ public enum DurometerStandard {
     }
 
     /** Not in this standard as far as known; the rubber standard's figure is used and named. */
-    Requirement borrowed(double value) {
-        return new Requirement(value, Source.published("ISO 48-4:2018, cl. 8; " + designation + NOT_CONFIRMED));
+    Requirement borrowed(double value, String clause) {
+        return new Requirement(value, Source.fromMemory("ISO 48-4:2018, " + clause + "; nothing at hand of " + designation));
     }
 }

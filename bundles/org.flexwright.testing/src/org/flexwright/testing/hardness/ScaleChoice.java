@@ -33,7 +33,7 @@ public final class ScaleChoice {
             case SHORE_00 -> reading > WINDOW_HIGH ? GaugeScale.A : GaugeScale.SHORE_00;
             case AO -> reading > WINDOW_HIGH ? GaugeScale.A : GaugeScale.AO;
             case SHORE_000 -> reading > WINDOW_HIGH ? GaugeScale.SHORE_00 : GaugeScale.SHORE_000;
-            case AM -> GaugeScale.AM;
+            case AM, B, C, DO, E, O -> scale;
         };
     }
 }

@@ -74,6 +74,7 @@ final class KnownBlock {
             return;
         }
         List<ParsedReading> readings = List.of();
+        Double dwell = null;
         if (knowledge.chosen() != Knowledge.UNKNOWN) {
             switch (ReadingParser.parse(of, value.getText())) {
                 case ReadingInput.Rejected no -> {
@@ -81,16 +82,21 @@ final class KnownBlock {
                     value.setFocus();
                     return;
                 }
-                case ReadingInput.Understood yes -> readings = yes.readings();
+                case ReadingInput.Understood yes -> {
+                    readings = yes.readings();
+                    dwell = yes.dwell();
+                }
             }
         }
         List<ParsedReading> taken = readings;
+        Double after = dwell;
         Knowledge how = knowledge.chosen();
         String why = reason.getText().strip();
         if (doing.edit("write down " + of.title().toLowerCase(java.util.Locale.ROOT), edit -> {
             PropertyKey key = ModelFactory.eINSTANCE.createPropertyKey();
             key.setProperty(of.id());
             key.setPieceKind(PieceKind.PART);
+            key.setDwell(after);
             Measurement measurement = ModelFactory.eINSTANCE.createMeasurement();
             measurement.setKey(key);
             measurement.setKnowledge(how);
