@@ -1,9 +1,11 @@
 package org.flexwright.core.recording;
 
 import java.util.List;
+import java.util.Optional;
 
 import org.eclipse.emf.ecore.EClass;
 import org.flexwright.core.Watch;
+import org.flexwright.core.rubber.StretchCurve;
 import org.flexwright.model.Recording;
 
 /**
@@ -35,4 +37,12 @@ public interface RecordingKind {
      * the watch was cancelled.
      */
     Look look(Recording recording, RecordingData data, Watch watch);
+
+    /**
+     * The loading branch with slack and zero taken off, for fits of rubber laws; empty for kinds that stretch nothing and where the record
+     * does not say enough, such as the section. A pure function of its arguments, as {@link #look}.
+     */
+    default Optional<StretchCurve> curve(Recording recording, RecordingData data, Watch watch) {
+        return Optional.empty();
+    }
 }
