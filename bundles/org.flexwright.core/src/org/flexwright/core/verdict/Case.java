@@ -91,7 +91,29 @@ record Case(Target target, PropertyDef property, List<PartValue> parts, List<Par
         if (other > 0 && other < parts.size()) {
             notes.add(message("note.leftAside", String.valueOf(other)));
         }
+        ages(notes);
         return notes;
+    }
+
+    /** How old the parts were, where that could matter: read again much later, read at different ages, or partly unknown. */
+    private void ages(List<Message> notes) {
+        List<PartValue> aged = parts.stream().filter(p -> !p.notComparable() && p.readings() > 0 && p.age() != null).toList();
+        if (aged.isEmpty()) {
+            return;
+        }
+        AgeSpan all = new AgeSpan(aged.stream().mapToDouble(p -> p.age().low()).min().orElseThrow(), aged.stream().mapToDouble(p -> p.age().high()).max()
+                .orElseThrow(), aged.stream().mapToInt(p -> p.age().unknown()).sum());
+        List<Double> ends = aged.stream().flatMap(p -> p.otherAges().stream()).flatMap(s -> java.util.stream.Stream.of(s.low(), s.high())).toList();
+        if (!ends.isEmpty()) {
+            String others = AgeSpan.groups(ends).stream().map(AgeSpan::text).collect(Collectors.joining(", "));
+            notes.add(message("note.age", all.text(), others));
+        }
+        if (aged.stream().anyMatch(p -> !p.age().near(all))) {
+            notes.add(message("note.agesApart", all.text()));
+        }
+        if (all.unknown() > 0) {
+            notes.add(message("note.ageUnknown", String.valueOf(all.unknown())));
+        }
     }
 
     private String valueText(PartValue part) {

@@ -11,6 +11,7 @@ import java.util.Set;
 
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.property.PropertyDef.Condition;
+import org.flexwright.core.trial.Measurements;
 import org.flexwright.model.Censoring;
 import org.flexwright.model.Instrument;
 import org.flexwright.model.Knowledge;
@@ -22,7 +23,11 @@ import org.flexwright.model.Specimen;
 import org.flexwright.model.Trial;
 import org.flexwright.numerics.Descriptive;
 
-/** Values of parts from their readings. Readings left out with a reason, and what was estimated instead of measured, do not count. */
+/**
+ * Values of parts from their readings. Readings left out with a reason, and what was estimated instead of measured, do not count. Readings
+ * of very different age never make one value: of several ages ({@link AgeSpan}) the one at which most of the pieces were read counts, of
+ * equals the latest, and the others are named.
+ */
 public final class PartValues {
     /** Dwell times closer than this, in seconds, are the same. */
     private static final double SAME_DWELL = 1e-6;
@@ -37,7 +42,12 @@ public final class PartValues {
 
     /** The same for any pieces, such as a reference part. */
     public static List<PartValue> of(Collection<? extends Specimen> pieces, PropertyKey key, PropertyDef property) {
-        return pieces.stream().map(p -> of(p, key, property)).filter(Objects::nonNull).toList();
+        return of(pieces, key, property, Knowledge.MEASURED);
+    }
+
+    private static List<PartValue> of(Collection<? extends Specimen> pieces, PropertyKey key, PropertyDef property, Knowledge knowledge) {
+        AgeSpan wanted = commonAge(pieces, key, property, knowledge);
+        return pieces.stream().map(p -> of(p, key, property, knowledge, wanted)).filter(Objects::nonNull).toList();
     }
 
     /** What was measured on the project's reference part, the first one: the bias of a gauge cancels against it. */
@@ -47,17 +57,40 @@ public final class PartValues {
 
     /** Values that were estimated, not measured: they are shown, never judged. */
     public static List<PartValue> estimated(Collection<? extends Specimen> pieces, PropertyKey key, PropertyDef property) {
-        return pieces.stream().map(p -> of(p, key, property, Knowledge.ESTIMATED)).filter(Objects::nonNull).toList();
+        return of(pieces, key, property, Knowledge.ESTIMATED);
     }
 
     /** The value of one piece; null when it neither failed nor was read for this property. */
     public static PartValue of(Specimen piece, PropertyKey key, PropertyDef property) {
-        return of(piece, key, property, Knowledge.MEASURED);
+        return of(piece, key, property, Knowledge.MEASURED, commonAge(List.of(piece), key, property, Knowledge.MEASURED));
     }
 
-    private static PartValue of(Specimen piece, PropertyKey key, PropertyDef property, Knowledge knowledge) {
-        List<Measurement> read = piece.getMeasurements().stream().filter(m -> isOf(m, property) && m.getKnowledge() == knowledge)
-                .filter(m -> !counting(m, property).isEmpty()).toList();
+    private static List<Measurement> read(Specimen piece, PropertyDef property, Knowledge knowledge) {
+        return piece.getMeasurements().stream().filter(m -> isOf(m, property) && m.getKnowledge() == knowledge).filter(m -> !counting(m, property).isEmpty()).toList();
+    }
+
+    private static List<Double> ages(List<Measurement> measurements) {
+        return measurements.stream().map(Measurements::ageHours).filter(Objects::nonNull).toList();
+    }
+
+    /** The age at which most of the pieces were read as asked, of equals the latest; null when no age is known. */
+    private static AgeSpan commonAge(Collection<? extends Specimen> pieces, PropertyKey key, PropertyDef property, Knowledge knowledge) {
+        List<List<Double>> byPiece = pieces.stream().map(p -> ages(read(p, property, knowledge).stream().filter(m -> differences(key, m.getKey(), property)
+                .isEmpty()).toList())).toList();
+        AgeSpan best = null;
+        long most = 0;
+        for (AgeSpan span : AgeSpan.groups(byPiece.stream().flatMap(List::stream).toList())) {
+            long count = byPiece.stream().filter(ages -> ages.stream().anyMatch(span::contains)).count();
+            if (count >= most) {
+                best = span;
+                most = count;
+            }
+        }
+        return best;
+    }
+
+    private static PartValue of(Specimen piece, PropertyKey key, PropertyDef property, Knowledge knowledge, AgeSpan wanted) {
+        List<Measurement> read = read(piece, property, knowledge);
         if (read.isEmpty()) {
             return piece.isFailed() ? new PartValue(code(piece), id(piece), 0, Double.NaN, Double.NaN, 0, 0, true, Set.of(), List.of()) : null;
         }
@@ -66,7 +99,7 @@ public final class PartValues {
         if (asked.isEmpty()) {
             read.forEach(m -> differs.addAll(differences(key, m.getKey(), property)));
         }
-        return valueOf(piece, asked.isEmpty() ? read : asked, differs, property);
+        return valueOf(piece, asked.isEmpty() ? read : asked, differs, property, wanted);
     }
 
     private static boolean isOf(Measurement measurement, PropertyDef property) {
@@ -78,16 +111,24 @@ public final class PartValues {
                 .filter(r -> property.yesNo() ? r.getYes() != null : r.getValue() != null).toList();
     }
 
-    private static PartValue valueOf(Specimen piece, List<Measurement> measurements, Set<Condition> differs, PropertyDef property) {
+    private static PartValue valueOf(Specimen piece, List<Measurement> all, Set<Condition> differs, PropertyDef property, AgeSpan wanted) {
+        List<AgeSpan> spans = AgeSpan.groups(ages(all));
+        // A piece that was not read at the common age counts with its own latest one; the difference is named beside the verdict.
+        AgeSpan own = spans.isEmpty() ? null : spans.stream().filter(s -> wanted != null && s.high() >= wanted.low() && s.low() <= wanted.high()).reduce((a, b) -> b)
+                .orElse(spans.getLast());
+        List<Measurement> measurements = own == null ? all : all.stream().filter(m -> Measurements.ageHours(m) == null || own.contains(Measurements.ageHours(m))).toList();
+        List<AgeSpan> others = spans.stream().filter(s -> s != own).toList();
+        int unknown = (int) measurements.stream().filter(m -> Measurements.ageHours(m) == null).mapToLong(m -> counting(m, property).size()).sum();
+        AgeSpan age = own == null ? null : new AgeSpan(own.low(), own.high(), unknown);
         List<Reading> readings = measurements.stream().flatMap(m -> counting(m, property).stream()).toList();
         List<Instrument> instruments = measurements.stream().map(Measurement::getInstrument).filter(Objects::nonNull).distinct().toList();
         if (property.yesNo()) {
             int yes = (int) readings.stream().filter(Reading::getYes).count();
-            return new PartValue(code(piece), id(piece), readings.size(), Double.NaN, Double.NaN, yes, readings.size() - yes, piece.isFailed(), differs, instruments);
+            return new PartValue(code(piece), id(piece), readings.size(), Double.NaN, Double.NaN, yes, readings.size() - yes, piece.isFailed(), differs, instruments, age, others);
         }
         double low = median(readings.stream().mapToDouble(r -> r.getCensoring() == Censoring.LESS_THAN ? Double.NEGATIVE_INFINITY : r.getValue()).toArray());
         double high = median(readings.stream().mapToDouble(r -> r.getCensoring() == Censoring.MORE_THAN ? Double.POSITIVE_INFINITY : r.getValue()).toArray());
-        return new PartValue(code(piece), id(piece), readings.size(), low, high, 0, 0, piece.isFailed(), differs, instruments);
+        return new PartValue(code(piece), id(piece), readings.size(), low, high, 0, 0, piece.isFailed(), differs, instruments, age, others);
     }
 
     /** The median of bounds: the median of the lower ends and of the upper ends enclose the median of the values. */
