@@ -79,6 +79,50 @@ public record GaugeStudy(CrossedAnova anova, OptionalDouble interactionF, Option
 		return new GaugeStudy(a, f, p, pool, error, df, error, operator, interaction, part);
 	}
 
+	/** The interval of the variance of the repeats; exact for normal readings. */
+	public Interval repeatabilityInterval(double level) {
+		return VarianceIntervals.sum(level, new VarianceIntervals.Term(1, errorMeanSquare, errorDf));
+	}
+
+	/** The interval of the variance between operators; empty for one operator. With few operators it is very wide. */
+	public Optional<Interval> operatorInterval(double level) {
+		double factor = 1.0 / (anova.parts() * anova.repeats());
+		return repeatabilityOnly() ? Optional.empty()
+				: Optional.of(VarianceIntervals.difference(level, new VarianceIntervals.Term(factor, anova.ssOperator() / anova.dfOperator(), anova.dfOperator()), below(factor)));
+	}
+
+	/** The interval of the variance of the interaction; empty when there is none or it is pooled. */
+	public Optional<Interval> interactionInterval(double level) {
+		double factor = 1.0 / anova.repeats();
+		return repeatabilityOnly() || pooled ? Optional.empty()
+				: Optional.of(VarianceIntervals.difference(level, below(factor), new VarianceIntervals.Term(factor, errorMeanSquare, errorDf)));
+	}
+
+	/** The interval of the variance between parts. */
+	public Interval partInterval(double level) {
+		double factor = 1.0 / (anova.operators() * anova.repeats());
+		return VarianceIntervals.difference(level, new VarianceIntervals.Term(factor, anova.ssPart() / anova.dfPart(), anova.dfPart()), below(factor));
+	}
+
+	/** The interval of the variance of the gauge in all. */
+	public Interval gaugeInterval(double level) {
+		if (repeatabilityOnly()) {
+			return repeatabilityInterval(level);
+		}
+		double each = 1.0 / (anova.parts() * anova.repeats());
+		VarianceIntervals.Term operators = new VarianceIntervals.Term(each, anova.ssOperator() / anova.dfOperator(), anova.dfOperator());
+		return pooled ? VarianceIntervals.sum(level, operators, new VarianceIntervals.Term(1 - each, errorMeanSquare, errorDf))
+				: VarianceIntervals.sum(level, operators, below((1 - 1.0 / anova.parts()) / anova.repeats()), new VarianceIntervals.Term(1 - 1.0 / anova.repeats(), errorMeanSquare,
+						errorDf));
+	}
+
+	/** What parts and operators are compared with: the interaction, or the error where it is pooled or there is one operator. */
+	private VarianceIntervals.Term below(double factor) {
+		boolean error = pooled || repeatabilityOnly();
+		return error ? new VarianceIntervals.Term(factor, errorMeanSquare, errorDf)
+				: new VarianceIntervals.Term(factor, anova.ssInteraction() / anova.dfInteraction(), anova.dfInteraction());
+	}
+
 	/** Whether one operator made all readings: nothing is known of reproducibility then. */
 	public boolean repeatabilityOnly() {
 		return anova.operators() == 1;
