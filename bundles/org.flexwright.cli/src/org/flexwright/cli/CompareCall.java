@@ -8,6 +8,7 @@ import java.util.Map;
 import org.flexwright.core.naming.Find;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.session.ProjectSession;
+import org.flexwright.core.verdict.Doubts;
 import org.flexwright.core.verdict.Judgement;
 import org.flexwright.core.verdict.Limits;
 import org.flexwright.core.verdict.PartValue;
@@ -43,6 +44,7 @@ final class CompareCall extends ProjectCall {
         List<Trial> trials = codes.isEmpty() ? session.project().getTrials().stream().filter(t -> !t.getParts().isEmpty()).toList()
                 : codes.stream().map(code -> Find.trial(session.project(), code)).toList();
         Reply reply = new Reply(id()).input("sheet", sheet.getVersion()).input("trials", trials.stream().map(Trial::getCode).toList());
+        Doubts doubts = Doubts.of(session.project(), services.registries().properties());
         reply.line("Against target sheet v" + sheet.getVersion() + ":");
         for (Target target : sheet.getTargets()) {
             String id = target.getKey().getProperty();
@@ -53,14 +55,14 @@ final class CompareCall extends ProjectCall {
             }
             reply.line(TargetNoun.words(def, target));
             List<PartValue> reference = PartValues.ofReference(session.project(), target.getKey(), def);
-            trials.forEach(trial -> judge(reply, target, def, trial, reference));
+            trials.forEach(trial -> judge(reply, target, def, trial, reference, doubts));
         }
         return reply;
     }
 
-    private static void judge(Reply reply, Target target, PropertyDef def, Trial trial, List<PartValue> reference) {
+    private static void judge(Reply reply, Target target, PropertyDef def, Trial trial, List<PartValue> reference, Doubts doubts) {
         List<PartValue> parts = PartValues.of(trial, target.getKey(), def);
-        Judgement judgement = Verdicts.judge(target, def, parts, null, reference);
+        Judgement judgement = doubts.on(Verdicts.judge(target, def, parts, null, reference), parts);
         String unit = unit(def);
         String name = trial.getCode() + "." + def.id() + (target.getKey().getSpot() == null ? "" : "." + target.getKey().getSpot());
         if (judgement.mean() != null && judgement.interval() != null) {
@@ -85,6 +87,7 @@ final class CompareCall extends ProjectCall {
         row.put("unit", unit);
         row.put("difference", judgement.difference());
         row.put("moreParts", judgement.moreParts().isPresent() ? judgement.moreParts().getAsInt() : null);
+        row.put("inDoubt", parts.stream().filter(p -> doubts.any(p.sessions())).map(PartValue::part).toList());
         row.put("reason", judgement.reason().text());
         row.put("notes", new ArrayList<>(judgement.notes().stream().map(n -> n.text()).toList()));
         reply.item(row);

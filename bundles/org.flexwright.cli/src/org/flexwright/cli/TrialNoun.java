@@ -15,6 +15,8 @@ import org.flexwright.core.reading.ReadingPrinter;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.trial.Attachments;
 import org.flexwright.core.trial.Trials;
+import org.flexwright.core.verdict.ControlReading;
+import org.flexwright.core.verdict.Doubts;
 import org.flexwright.model.Attachment;
 import org.flexwright.model.AttachmentKind;
 import org.flexwright.model.Measurement;
@@ -128,10 +130,11 @@ final class TrialNoun extends Noun {
                 reply.line("idea: " + trial.getIdea());
             }
             describeSteps(services, trial, reply);
+            Doubts doubts = Doubts.of(session.project(), services.registries().properties());
             for (Part part : trial.getParts()) {
                 reply.line("  part " + part.getCode() + "  " + Words.of(part.getPieceKind()) + (part.isFailed() ? "  failed: "
                         + ProjectNoun.orEmpty(part.getFailReason()) : ""));
-                part.getMeasurements().forEach(m -> readings(services, part, m, reply));
+                part.getMeasurements().forEach(m -> readings(services, part, m, doubts, reply));
             }
             trial.getAttachments().forEach(a -> reply.line("  " + Words.of(a.getKind()) + "  " + a.getPath() + Words.tail(": ", a.getCaption())));
             if (trial.getCost() != null || trial.getHours() != null) {
@@ -145,7 +148,7 @@ final class TrialNoun extends Noun {
             return reply;
         }
 
-        private static void readings(CliServices services, Part part, Measurement measurement, Reply reply) {
+        private static void readings(CliServices services, Part part, Measurement measurement, Doubts doubts, Reply reply) {
             String property = measurement.getKey().getProperty();
             String values = services.registries().properties().find(property).map(def -> String.join("; ", measurement.getReadings().stream()
                     .map(r -> ReadingPrinter.print(def, r) + (r.getLeftOut() == null ? "" : " (left out: " + r.getLeftOut() + ")")).toList())).orElse(measurement.getReadings().size()
@@ -154,7 +157,8 @@ final class TrialNoun extends Noun {
             row.put("part", part.getCode());
             row.put("property", property);
             row.put("readings", values);
-            reply.line("      " + property + "  " + values + Words.tail(", ", conditions(measurement))).item(row);
+            row.put("inDoubt", doubts.of(measurement.getSession()).map(ControlReading::sentence).orElse(null));
+            reply.line("      " + property + "  " + values + Words.tail(", ", conditions(measurement)) + Words.tail("  ", doubts.word(measurement))).item(row);
         }
     }
 

@@ -7,6 +7,7 @@ import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.reading.ReadingPrinter;
 import org.flexwright.core.registry.Registries;
 import org.flexwright.core.verdict.Limits;
+import org.flexwright.core.verdict.Doubts;
 import org.flexwright.model.Importance;
 import org.flexwright.model.Measurement;
 import org.flexwright.model.Need;
@@ -136,7 +137,13 @@ final class JobSection {
         String id = measurement.getKey().getProperty();
         PropertyDef def = registries.findProperty(id).orElse(null);
         return List.of(def == null ? id : def.title(), values(measurement, def), def == null || def.yesNo() ? "" : def.kind().unit().display(), conditions(
-                measurement.getKey()), measurement.getSession() == null ? "" : measurement.getSession().getCode(), measurement.getInstrument() == null ? ""
+                measurement.getKey()), session(measurement, registries), measurement.getInstrument() == null ? ""
                         : measurement.getInstrument().getName(), measurement.getKnowledge() == null ? "" : measurement.getKnowledge().getLiteral());
+    }
+
+    /** Code of the session, with a mark when its control piece read off. */
+    private static String session(Measurement measurement, Registries registries) {
+        return measurement.getSession() == null ? "" : measurement.getSession().getCode()
+                + Doubts.of(measurement.getSession(), registries.properties()).map(c -> "\n" + Doubts.word()).orElse("");
     }
 }

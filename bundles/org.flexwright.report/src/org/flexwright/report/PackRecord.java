@@ -9,6 +9,7 @@ import org.flexwright.core.find.Finding;
 import org.flexwright.core.find.FindingRule;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.registry.Registries;
+import org.flexwright.core.verdict.Doubts;
 import org.flexwright.model.Measurement;
 import org.flexwright.model.Part;
 import org.flexwright.model.StopOverride;
@@ -50,7 +51,7 @@ final class PackRecord {
         PropertyDef def = registries.findProperty(id).orElse(null);
         String age = PackUnknown.ageHours(part, measurement).stream().mapToObj(h -> org.flexwright.core.view.TimeLine.clock(h * 60)).findFirst().orElse("");
         return List.of(name, def == null ? Objects.toString(id, "") : def.title(), JobSection.values(measurement, def) + (def == null || def.yesNo() ? "" : " " + def.kind()
-                .unit().display()), measurement.getKey() == null ? "" : JobSection.conditions(measurement.getKey()), age, measurement.getInstrument() == null ? "" : Objects
+                .unit().display()) + (Doubts.of(measurement.getSession(), registries.properties()).isPresent() ? "\n" + Doubts.word() : ""), measurement.getKey() == null ? "" : JobSection.conditions(measurement.getKey()), age, measurement.getInstrument() == null ? "" : Objects
                         .toString(measurement.getInstrument().getName(), ""));
     }
 

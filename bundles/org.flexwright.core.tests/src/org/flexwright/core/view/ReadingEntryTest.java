@@ -130,7 +130,8 @@ class ReadingEntryTest {
         entry.undo();
         entry.undo();
         type("54", "54");
-        assertEquals("The control piece reads 4 points above its usual value: all readings of this session are in doubt.", entry.controlNote());
+        assertEquals("All readings of this session are in doubt: control piece K1 read 54 Shore A, 4 Shore A above its usual 50 Shore A; allowed: less than 3 points, "
+                + "common practice while too few sessions show its own spread.", entry.controlNote());
     }
 
     @Test

@@ -14,8 +14,6 @@ import org.flexwright.core.property.PropertyDef.Condition;
 import org.flexwright.model.Instrument;
 import org.flexwright.model.Target;
 import org.flexwright.numerics.Interval;
-import org.flexwright.quantity.QuantityKind;
-import org.flexwright.quantity.Units;
 
 /** What is being judged, and the parts of a judgement that are the same for means and shares. */
 record Case(Target target, PropertyDef property, List<PartValue> parts, List<PartValue> reference) {
@@ -129,7 +127,7 @@ record Case(Target target, PropertyDef property, List<PartValue> parts, List<Par
     /** A note when the gauge's own error could change the verdict and does not cancel against a reference read with it. */
     void bias(List<Message> notes, List<PartValue> used, Verdict verdict, Interval interval, Interval limits) {
         for (Instrument gauge : used.stream().flatMap(p -> p.instruments().stream()).distinct().toList()) {
-            double accuracy = inCanonical(gauge, gauge.getAccuracy());
+            double accuracy = GaugeAmounts.canonical(gauge, gauge.getAccuracy(), property);
             boolean cancels = !reference.isEmpty() && reference.stream().allMatch(r -> r.instruments().contains(gauge));
             if (!(accuracy > 0) || cancels || verdict == Verdict.CANNOT_TELL) {
                 continue;
@@ -143,15 +141,6 @@ record Case(Target target, PropertyDef property, List<PartValue> parts, List<Par
 
     /** One display step of the coarsest gauge, in the canonical unit; 0 when unknown. */
     double resolution(List<PartValue> used) {
-        return used.stream().flatMap(p -> p.instruments().stream()).distinct().mapToDouble(g -> inCanonical(g, g.getResolution())).filter(r -> r > 0).max().orElse(0);
-    }
-
-    /** A difference in the gauge's unit as one in the canonical unit; 0 when unknown or in a unit of another kind. */
-    private double inCanonical(Instrument gauge, Double amount) {
-        if (amount == null || property.kind() == QuantityKind.NUMBER) {
-            return amount == null ? 0 : amount;
-        }
-        String unit = gauge.getUnit() == null ? "" : gauge.getUnit();
-        return unit.isBlank() ? amount : Units.find(property.kind(), unit).map(u -> amount * u.factor()).orElse(0.0);
+        return used.stream().flatMap(p -> p.instruments().stream()).distinct().mapToDouble(g -> GaugeAmounts.canonical(g, g.getResolution(), property)).filter(r -> r > 0).max().orElse(0);
     }
 }

@@ -6,6 +6,7 @@ import java.util.Set;
 
 import org.flexwright.core.property.PropertyDef.Condition;
 import org.flexwright.model.Instrument;
+import org.flexwright.model.Session;
 
 /**
  * What one part says about a property: the median of its readings. Numbers are in the property's canonical unit.
@@ -20,26 +21,28 @@ import org.flexwright.model.Instrument;
  * @param failed      true when the part failed: absent from means, counts as no
  * @param differs     conditions in which what was read differs from what is asked for; then it does not count
  * @param instruments the gauges it was read with
+ * @param sessions    the sessions it was read in
  * @param age         how old the part was at the readings that count; null when it is not known
  * @param otherAges   ages of readings that were left aside because the part was much younger or older then, the youngest first
  */
 public record PartValue(String part, String partId, int readings, double low, double high, int yes, int no, boolean failed,
-        Set<Condition> differs, List<Instrument> instruments, AgeSpan age, List<AgeSpan> otherAges) {
+        Set<Condition> differs, List<Instrument> instruments, List<Session> sessions, AgeSpan age, List<AgeSpan> otherAges) {
     public PartValue {
         Objects.requireNonNull(part, "part");
         Objects.requireNonNull(partId, "partId");
         differs = Set.copyOf(differs);
         instruments = List.copyOf(instruments);
+        sessions = List.copyOf(sessions);
         otherAges = List.copyOf(otherAges);
         if (low > high) {
             throw new IllegalArgumentException("The bounds of a part's value are the wrong way round: " + low + ", " + high + ".");
         }
     }
 
-    /** A value whose age is not known. */
+    /** A value of which neither session nor age is known. */
     public PartValue(String part, String partId, int readings, double low, double high, int yes, int no, boolean failed, Set<Condition> differs,
             List<Instrument> instruments) {
-        this(part, partId, readings, low, high, yes, no, failed, differs, instruments, null, List.of());
+        this(part, partId, readings, low, high, yes, no, failed, differs, instruments, List.of(), null, List.of());
     }
 
     /** A part whose value is known exactly as read; for tests and for values that come from elsewhere. */

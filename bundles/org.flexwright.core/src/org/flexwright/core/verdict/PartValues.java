@@ -19,6 +19,7 @@ import org.flexwright.model.Measurement;
 import org.flexwright.model.Project;
 import org.flexwright.model.PropertyKey;
 import org.flexwright.model.Reading;
+import org.flexwright.model.Session;
 import org.flexwright.model.Specimen;
 import org.flexwright.model.Trial;
 import org.flexwright.numerics.Descriptive;
@@ -122,13 +123,14 @@ public final class PartValues {
         AgeSpan age = own == null ? null : new AgeSpan(own.low(), own.high(), unknown);
         List<Reading> readings = measurements.stream().flatMap(m -> counting(m, property).stream()).toList();
         List<Instrument> instruments = measurements.stream().map(Measurement::getInstrument).filter(Objects::nonNull).distinct().toList();
+        List<Session> sessions = measurements.stream().map(Measurement::getSession).filter(Objects::nonNull).distinct().toList();
         if (property.yesNo()) {
             int yes = (int) readings.stream().filter(Reading::getYes).count();
-            return new PartValue(code(piece), id(piece), readings.size(), Double.NaN, Double.NaN, yes, readings.size() - yes, piece.isFailed(), differs, instruments, age, others);
+            return new PartValue(code(piece), id(piece), readings.size(), Double.NaN, Double.NaN, yes, readings.size() - yes, piece.isFailed(), differs, instruments, sessions, age, others);
         }
         double low = median(readings.stream().mapToDouble(r -> r.getCensoring() == Censoring.LESS_THAN ? Double.NEGATIVE_INFINITY : r.getValue()).toArray());
         double high = median(readings.stream().mapToDouble(r -> r.getCensoring() == Censoring.MORE_THAN ? Double.POSITIVE_INFINITY : r.getValue()).toArray());
-        return new PartValue(code(piece), id(piece), readings.size(), low, high, 0, 0, piece.isFailed(), differs, instruments, age, others);
+        return new PartValue(code(piece), id(piece), readings.size(), low, high, 0, 0, piece.isFailed(), differs, instruments, sessions, age, others);
     }
 
     /** The median of bounds: the median of the lower ends and of the upper ends enclose the median of the values. */

@@ -12,6 +12,7 @@ import java.util.function.Function;
 import org.flexwright.core.process.ProcessKind;
 import org.flexwright.core.property.PropertyCatalogue;
 import org.flexwright.core.property.PropertyDef;
+import org.flexwright.core.verdict.Doubts;
 import org.flexwright.core.verdict.Judgement;
 import org.flexwright.core.verdict.KnownSpread;
 import org.flexwright.core.verdict.Limits;
@@ -32,6 +33,7 @@ final class ComparisonMaker {
     private final Function<String, Optional<ProcessKind>> routes;
     private final boolean pooled;
     private final int version;
+    private final Doubts doubts;
     private final List<Target> targets;
     private final Map<String, List<Trial>> byRoute = new LinkedHashMap<>();
 
@@ -40,6 +42,7 @@ final class ComparisonMaker {
         this.properties = properties;
         this.routes = routes;
         this.pooled = pooled;
+        this.doubts = Doubts.of(project, properties);
         this.version = sheet == null ? 0 : sheet.getVersion();
         this.targets = sheet == null ? List.of() : sheet.getTargets();
         Set<Trial> unmade = new HashSet<>();
@@ -112,7 +115,7 @@ final class ComparisonMaker {
             this.reference = estimated ? PartValues.estimated(pieces, target.getKey(), property) : measured;
             byRoute.values().forEach(trials -> trials.forEach(t -> parts.put(t, PartValues.of(t, target.getKey(), property))));
             List<PartValue> read = estimated ? List.of() : reference;
-            parts.forEach((trial, values) -> judgements.put(trial, Verdicts.judge(target, property, values, pooled ? spread(trial) : null, read)));
+            parts.forEach((trial, values) -> judgements.put(trial, doubts.on(Verdicts.judge(target, property, values, pooled ? spread(trial) : null, read), values)));
             this.strips = StripMaker.of(target, property, parts.values(), judgements.values(), reference);
         }
 
@@ -146,7 +149,7 @@ final class ComparisonMaker {
             }
             PartValue value = reference.get(0);
             String origin = value.notComparable() ? Verdict.NOT_COMPARABLE.text() : Comparison.words(estimated ? "estimated" : "measured");
-            return new Comparison.Cell(null, CellText.single(property, value), origin, strips.ofReference());
+            return new Comparison.Cell(null, CellText.single(property, value), doubted(origin, reference.subList(0, 1)), strips.ofReference());
         }
 
         private Comparison.Cell cell(Trial trial) {
@@ -154,8 +157,13 @@ final class ComparisonMaker {
                 return new Comparison.Cell(null, "", "", null);
             }
             Judgement judgement = judgements.get(trial);
-            return new Comparison.Cell(judgement, CellText.of(property, judgement, parts.get(trial)), judgement.verdict().text(),
+            return new Comparison.Cell(judgement, CellText.of(property, judgement, parts.get(trial)), doubted(judgement.verdict().text(), parts.get(trial)),
                     strips.of(judgement, parts.get(trial)));
+        }
+
+        /** The word, with a mark when some of the parts were read in a session whose control piece was off. */
+        private String doubted(String word, List<PartValue> values) {
+            return values.stream().anyMatch(v -> doubts.any(v.sessions())) ? word + "  " + Doubts.word() : word;
         }
     }
 }

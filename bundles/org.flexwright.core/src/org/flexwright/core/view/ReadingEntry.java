@@ -237,8 +237,7 @@ public final class ReadingEntry {
 
     /** One sentence when the control piece reads off by more than it may; else empty. */
     public String controlNote() {
-        return ControlReading.of(bench, property).filter(c -> c.off(property)).map(c -> words("controlOff", FieldText.digits(Math.abs(c.difference())),
-                words(c.difference() > 0 ? "above" : "below"))).orElse("");
+        return ControlReading.of(bench, property).filter(ControlReading::off).map(c -> words("controlOff", c.sentence())).orElse("");
     }
 
     private static String words(String name, Object... args) {

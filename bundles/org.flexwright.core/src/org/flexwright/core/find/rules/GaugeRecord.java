@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 
 import org.flexwright.core.property.PropertyDef;
+import org.flexwright.core.verdict.GaugeAmounts;
 import org.flexwright.model.Censoring;
 import org.flexwright.model.Instrument;
 import org.flexwright.model.Knowledge;
@@ -13,8 +14,6 @@ import org.flexwright.model.Project;
 import org.flexwright.model.Reading;
 import org.flexwright.model.Specimen;
 import org.flexwright.numerics.Descriptive;
-import org.flexwright.quantity.QuantityKind;
-import org.flexwright.quantity.Units;
 
 /**
  * What the project's record says of the gauges a property is read with, in the property's canonical unit; 0 where it says nothing.
@@ -34,18 +33,8 @@ record GaugeRecord(double resolution, double accuracy, double spread) {
         List<Measurement> read = pieces.stream().flatMap(p -> p.getMeasurements().stream())
                 .filter(m -> m.getKey() != null && property.id().equals(m.getKey().getProperty()) && m.getKnowledge() == Knowledge.MEASURED).toList();
         List<Instrument> gauges = read.stream().map(Measurement::getInstrument).filter(Objects::nonNull).distinct().toList();
-        return new GaugeRecord(gauges.stream().mapToDouble(g -> amount(g, g.getResolution(), property)).max().orElse(0),
-                gauges.stream().mapToDouble(g -> amount(g, g.getAccuracy(), property)).max().orElse(0), spread(read));
-    }
-
-    private static double amount(Instrument gauge, Double amount, PropertyDef property) {
-        if (amount == null) {
-            return 0;
-        }
-        if (Say.blank(gauge.getUnit()) || property.kind() == QuantityKind.NUMBER) {
-            return amount;
-        }
-        return Units.find(property.kind(), gauge.getUnit()).map(u -> amount * u.factor()).orElse(0.0);
+        return new GaugeRecord(gauges.stream().mapToDouble(g -> GaugeAmounts.canonical(g, g.getResolution(), property)).max().orElse(0),
+                gauges.stream().mapToDouble(g -> GaugeAmounts.canonical(g, g.getAccuracy(), property)).max().orElse(0), spread(read));
     }
 
     private static double spread(List<Measurement> measurements) {

@@ -14,6 +14,7 @@ import org.flexwright.core.field.FieldText;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.reading.ReadingPrinter;
 import org.flexwright.core.trial.Measurements;
+import org.flexwright.core.verdict.Doubts;
 import org.flexwright.model.Censoring;
 import org.flexwright.model.Knowledge;
 import org.flexwright.model.Measurement;
@@ -58,6 +59,8 @@ public final class MeasurementRow extends Composite {
         Prose numbers = Prose.text(words, kit, readings());
         numbers.setLayoutData(Grid.wide());
         Prose.quiet(words, kit, about()).setLayoutData(Grid.wide());
+        Doubts.sentence(measurement, context.registries().properties())
+                .ifPresent(doubt -> new Prose(words, kit, Doubts.word() + "  " + doubt, Ink.CAUTION, Role.BODY).setLayoutData(Grid.wide()));
         Kit.name(this, title + ": " + readings());
         if (property != null && !context.session().readOnly() && measurement.getReadings().size() > 0) {
             Button leave = kit.action(this, "Leave one out…", this::unfold);

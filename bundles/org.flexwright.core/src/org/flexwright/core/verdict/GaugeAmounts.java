@@ -1,0 +1,28 @@
+package org.flexwright.core.verdict;
+
+import org.flexwright.core.property.PropertyDef;
+import org.flexwright.model.Instrument;
+import org.flexwright.quantity.QuantityKind;
+import org.flexwright.quantity.Units;
+
+/** Steps, errors and spreads of a gauge in the unit of what is read with it. */
+public final class GaugeAmounts {
+    private GaugeAmounts() {
+    }
+
+    /**
+     * A difference in the gauge's unit as one in the property's canonical unit.
+     *
+     * @param amount in the gauge's unit, or null
+     * @return 0 when unknown, or when the gauge's unit is of another kind
+     */
+    public static double canonical(Instrument gauge, Double amount, PropertyDef property) {
+        if (amount == null) {
+            return 0;
+        }
+        if (gauge.getUnit() == null || gauge.getUnit().isBlank() || property.kind() == QuantityKind.NUMBER) {
+            return amount;
+        }
+        return Units.find(property.kind(), gauge.getUnit()).map(u -> amount * u.factor()).orElse(0.0);
+    }
+}
