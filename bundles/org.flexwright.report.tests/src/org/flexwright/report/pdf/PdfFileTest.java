@@ -30,6 +30,7 @@ import org.flexwright.core.view.Strip;
 import org.flexwright.report.doc.Block;
 import org.flexwright.report.doc.Blocks;
 import org.flexwright.report.doc.Document;
+import org.flexwright.report.doc.Drawing;
 import org.flexwright.report.doc.Drawings;
 import org.flexwright.report.doc.Picture;
 import org.flexwright.report.doc.Tone;
@@ -248,6 +249,7 @@ class PdfFileTest {
         return inks.stream().mapToDouble(ink -> switch (ink) {
             case Ink.Words w -> w.y();
             case Ink.Box b -> b.y() + b.height();
+            case Ink.Path p -> p.spots().stream().mapToDouble(Drawing.Spot::y).max().orElse(0);
             case Ink.Line l -> Math.max(l.y1(), l.y2());
             case Ink.Disc d -> d.y() + d.r();
             case Ink.Diamond d -> d.y() + d.r();

@@ -38,8 +38,22 @@ public record Drawing(double width, double height, String title, List<Mark> mark
         LABEL("label", "#59636C", null, 11, null),
         /** Words at axes. */
         TITLE("title", "#1B2126", null, 12, null),
+        /** First curve of a plot; the colours are those of Okabe and Ito (2008), each with a dash of its own. */
+        CURVE_1("curve1", null, "#0072B2", 1.6, null),
+        /** Second curve. */
+        CURVE_2("curve2", null, "#D55E00", 1.6, "6 3"),
+        /** Third curve. */
+        CURVE_3("curve3", null, "#009E73", 1.6, "2 2"),
+        /** Fourth curve. */
+        CURVE_4("curve4", null, "#CC79A7", 1.6, "8 3 2 3"),
+        /** Fifth curve. */
+        CURVE_5("curve5", null, "#E69F00", 1.6, "8 2 2 2 2 2"),
+        /** Sixth curve. */
+        CURVE_6("curve6", null, "#56B4E9", 1.6, "10 4"),
         /** Solid black. */
         INK("ink", "#000000", null, 0, null);
+
+        private static final List<Style> CURVES = List.of(CURVE_1, CURVE_2, CURVE_3, CURVE_4, CURVE_5, CURVE_6);
 
         private final String css;
         private final String fill;
@@ -53,6 +67,11 @@ public record Drawing(double width, double height, String title, List<Mark> mark
             this.stroke = stroke;
             this.size = size;
             this.dash = dash;
+        }
+
+        /** The curve with that index, from 0; after six they begin again. */
+        static Style curve(int index) {
+            return CURVES.get(Math.floorMod(index, CURVES.size()));
         }
 
         /** Class name in HTML. */
@@ -110,6 +129,10 @@ public record Drawing(double width, double height, String title, List<Mark> mark
         END
     }
 
+    /** A place. */
+    public record Spot(double x, double y) {
+    }
+
     /** One mark. */
     public sealed interface Mark {
         /** A block. */
@@ -118,6 +141,13 @@ public record Drawing(double width, double height, String title, List<Mark> mark
 
         /** A line. */
         record Line(double x1, double y1, double x2, double y2, Style style) implements Mark {
+        }
+
+        /** A line through places, in order. */
+        record Path(List<Spot> spots, Style style) implements Mark {
+            public Path {
+                spots = List.copyOf(spots);
+            }
         }
 
         /** A circle. */
@@ -144,6 +174,11 @@ public record Drawing(double width, double height, String title, List<Mark> mark
 
         Pen line(double x1, double y1, double x2, double y2, Style style) {
             marks.add(new Mark.Line(x1, y1, x2, y2, style));
+            return this;
+        }
+
+        Pen path(List<Spot> spots, Style style) {
+            marks.add(new Mark.Path(spots, style));
             return this;
         }
 

@@ -1,5 +1,7 @@
 package org.flexwright.report.doc;
 
+import java.util.List;
+
 import org.flexwright.core.view.PlotModel;
 import org.flexwright.core.view.Strip;
 import org.flexwright.core.view.Tick;
@@ -16,6 +18,10 @@ public final class Drawings {
     private static final double RIGHT = 12;
     private static final double TOP = 30;
     private static final double BOTTOM = 44;
+    private static final double ROW = 18;
+    private static final double SAMPLE = 26;
+    /** A letter of the legend is about that wide. */
+    private static final double LETTER = 6.2;
 
     private Drawings() {
     }
@@ -59,14 +65,44 @@ public final class Drawings {
         plot.lines().forEach(level -> pen.line(LEFT, y(plot, level.y()), WIDTH - RIGHT, y(plot, level.y()), Style.LEVEL).text(WIDTH - RIGHT - 2, y(plot,
                 level.y()) - 4, level.label(), Anchor.END, Style.LABEL));
         pen.line(LEFT, TOP, LEFT, floor, Style.AXIS).line(LEFT, floor, WIDTH - RIGHT, floor, Style.AXIS);
+        List<String> names = plot.series().stream().map(PlotModel.Series::name).distinct().toList(); // a curve may come in pieces
         for (PlotModel.Series series : plot.series()) {
+            if (series.style() == PlotModel.Style.LINE) {
+                pen.path(series.points().stream().map(p -> new Drawing.Spot(x(plot, p.x()), y(plot, p.y()))).toList(), Style.curve(names.indexOf(series.name())));
+                continue;
+            }
             for (PlotModel.Point point : series.points()) {
                 pen.line(x(plot, point.x()), y(plot, point.low()), x(plot, point.x()), y(plot, point.high()), Style.INTERVAL);
                 pen.circle(x(plot, point.x()), y(plot, point.y()), 3.5, Style.DOT);
             }
         }
         pen.text((LEFT + WIDTH) / 2, HEIGHT - 8, plot.x().title(), Anchor.MIDDLE, Style.TITLE).text(4, 16, plot.y().title(), Anchor.START, Style.TITLE);
-        return pen.done(WIDTH, HEIGHT, plot.title());
+        return pen.done(WIDTH, HEIGHT + legend(pen, plot, names), plot.title());
+    }
+
+    /** Names of the curves below the plot, when there are several; returns the height that takes. */
+    private static double legend(Drawing.Pen pen, PlotModel plot, List<String> names) {
+        boolean curves = plot.series().stream().anyMatch(s -> s.style() == PlotModel.Style.LINE);
+        if (!curves || names.size() < 2) {
+            return 0;
+        }
+        double left = LEFT;
+        double foot = HEIGHT + ROW - 4;
+        for (String name : names) {
+            double wide = SAMPLE + 10 + name.length() * LETTER;
+            if (left > LEFT && left + wide > WIDTH) {
+                left = LEFT;
+                foot += ROW;
+            }
+            if (plot.series().stream().anyMatch(s -> s.name().equals(name) && s.style() == PlotModel.Style.LINE)) {
+                pen.path(List.of(new Drawing.Spot(left, foot - 4), new Drawing.Spot(left + SAMPLE, foot - 4)), Style.curve(names.indexOf(name)));
+            } else {
+                pen.circle(left + SAMPLE / 2, foot - 4, 3.5, Style.DOT);
+            }
+            pen.text(left + SAMPLE + 5, foot, name, Anchor.START, Style.LABEL);
+            left += wide + 12;
+        }
+        return foot - HEIGHT + 6;
     }
 
     private static double x(PlotModel plot, double value) {

@@ -30,6 +30,13 @@ public final class Svg {
             case Drawing.Mark.Rectangle r -> open("rect", r.style()).number("x", r.x()).number("y", r.y()).number("width", r.width()).number("height", r.height())
                     .end();
             case Drawing.Mark.Line l -> open("line", l.style()).number("x1", l.x1()).number("y1", l.y1()).number("x2", l.x2()).number("y2", l.y2()).end();
+            case Drawing.Mark.Path p -> {
+                open("polyline", p.style());
+                out.append(" points=\"");
+                p.spots().forEach(spot -> out.append(n(spot.x())).append(',').append(n(spot.y())).append(' '));
+                out.append('"');
+                end();
+            }
             case Drawing.Mark.Circle c -> open("circle", c.style()).number("cx", c.x()).number("cy", c.y()).number("r", c.r()).end();
             case Drawing.Mark.Diamond d -> {
                 open("path", d.style());

@@ -22,6 +22,8 @@ final class Drawn {
         return switch (mark) {
             case Mark.Rectangle r -> new Ink.Box(r.x() * k, r.y() * k, r.width() * k, r.height() * k, fill(r.style()), line(r.style()), r.style().size() * k);
             case Mark.Line l -> new Ink.Line(l.x1() * k, l.y1() * k, l.x2() * k, l.y2() * k, line(l.style()), l.style().size() * k, l.style().dash() == null ? 0 : 4 * k);
+            case Mark.Path p -> new Ink.Path(p.spots().stream().map(s -> new Drawing.Spot(s.x() * k, s.y() * k)).toList(), line(p.style()), p.style().size() * k, dashes(p
+                    .style(), k));
             case Mark.Circle c -> new Ink.Disc(c.x() * k, c.y() * k, c.r() * k, fill(c.style()), line(c.style()), c.style().size() * k);
             case Mark.Diamond d -> new Ink.Diamond(d.x() * k, d.y() * k, d.r() * k, fill(d.style()));
             case Mark.Text t -> words(t, k, type);
@@ -38,6 +40,10 @@ final class Drawn {
             case END -> width;
         };
         return new Ink.Words(x, text.y() * k, line, size, false, fill(text.style()));
+    }
+
+    private static List<Float> dashes(Style style, double k) {
+        return style.dash() == null ? List.of() : Stream.of(style.dash().split(" ")).map(part -> (float) (Double.parseDouble(part) * k)).toList();
     }
 
     private static int fill(Style style) {

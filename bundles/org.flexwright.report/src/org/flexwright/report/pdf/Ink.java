@@ -1,5 +1,8 @@
 package org.flexwright.report.pdf;
 
+import java.util.List;
+
+import org.flexwright.report.doc.Drawing;
 import org.flexwright.report.doc.Picture;
 
 /** One thing on paper. Points (1/72 inch) from the left and down from the top of what it belongs to. */
@@ -20,6 +23,14 @@ sealed interface Ink {
         @Override
         public Ink moved(double dx, double dy) {
             return new Box(x + dx, y + dy, width, height, fill, line, thick);
+        }
+    }
+
+    /** A line through places, with its dashes and gaps; none: solid. */
+    record Path(List<Drawing.Spot> spots, int colour, double thick, List<Float> dashes) implements Ink {
+        @Override
+        public Ink moved(double dx, double dy) {
+            return new Path(spots.stream().map(s -> new Drawing.Spot(s.x() + dx, s.y() + dy)).toList(), colour, thick, dashes);
         }
     }
 

@@ -12,6 +12,7 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
+import org.flexwright.report.doc.Drawing;
 import org.flexwright.report.doc.Picture;
 
 /** Puts ink on the pages of a PDF. */
@@ -55,6 +56,7 @@ final class Press {
                 paint(Look.NONE, l.colour(), l.thick());
                 out.setLineDashPattern(new float[0], 0);
             }
+            case Ink.Path p -> path(p);
             case Ink.Disc d -> disc(d);
             case Ink.Diamond d -> {
                 float y = f(top - d.y());
@@ -67,6 +69,23 @@ final class Press {
             }
             case Ink.Photo p -> photo(p);
         }
+    }
+
+    private void path(Ink.Path path) throws IOException {
+        if (path.spots().size() < 2) {
+            return;
+        }
+        float[] dashes = new float[path.dashes().size()];
+        for (int i = 0; i < dashes.length; i++) {
+            dashes[i] = path.dashes().get(i);
+        }
+        out.setLineDashPattern(dashes, 0);
+        out.moveTo(f(path.spots().get(0).x()), f(top - path.spots().get(0).y()));
+        for (Drawing.Spot spot : path.spots()) {
+            out.lineTo(f(spot.x()), f(top - spot.y()));
+        }
+        paint(Look.NONE, path.colour(), path.thick());
+        out.setLineDashPattern(new float[0], 0);
     }
 
     private void words(Ink.Words words) throws IOException {
