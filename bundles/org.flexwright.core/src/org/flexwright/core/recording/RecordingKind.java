@@ -2,10 +2,13 @@ package org.flexwright.core.recording;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 import org.eclipse.emf.ecore.EClass;
+import org.flexwright.core.Message;
 import org.flexwright.core.Watch;
 import org.flexwright.core.rubber.StretchCurve;
+import org.flexwright.model.ChannelRole;
 import org.flexwright.model.Recording;
 
 /**
@@ -30,6 +33,20 @@ public interface RecordingKind {
 
     /** The columns it can use; empty for a sound. */
     List<ChannelWish> channels();
+
+    /**
+     * What is still missing when a file has columns of these meanings only, one sentence; empty when it is enough. The usual answer is the
+     * first required column that is not there; a kind that can do with one of several says so itself.
+     */
+    default Optional<Message> missing(Set<ChannelRole> roles) {
+        return channels().stream().filter(wish -> wish.required() && !roles.contains(wish.role())).findFirst()
+                .map(wish -> Message.of(RecordingKind.class, "column.missing", wish.title()));
+    }
+
+    /** Names of details that belong to one recording alone and are not offered again with the next one, such as whether the piece broke. */
+    default Set<String> asksAnew() {
+        return Set.of();
+    }
 
     /**
      * Reads what the recording says, with its settings and the marks set by hand. A pure function of its arguments; never throws for bad

@@ -3,6 +3,7 @@ package org.flexwright.core.recording;
 import java.util.Objects;
 
 import org.flexwright.core.Source;
+import org.flexwright.model.Censoring;
 
 /**
  * A figure taken from a recording.
@@ -14,15 +15,22 @@ import org.flexwright.core.Source;
  * @param halfWidth half width of its band at about 95 %, in the unit; null when nothing is known of it
  * @param unit      symbol of the unit; empty for plain numbers
  * @param source    what it rests on
+ * @param censoring whether the value is a bound only: no snap up to the force reached
  */
-public record RecordingResult(String id, String title, String property, double value, Double halfWidth, String unit, Source source) {
+public record RecordingResult(String id, String title, String property, double value, Double halfWidth, String unit, Source source, Censoring censoring) {
     public RecordingResult {
         Objects.requireNonNull(id, "id");
         Objects.requireNonNull(title, "title");
         Objects.requireNonNull(unit, "unit");
         Objects.requireNonNull(source, "source");
+        Objects.requireNonNull(censoring, "censoring");
         if (!Double.isFinite(value)) {
             throw new IllegalArgumentException("A result is a number.");
         }
+    }
+
+    /** A value that is no mere bound. */
+    public RecordingResult(String id, String title, String property, double value, Double halfWidth, String unit, Source source) {
+        this(id, title, property, value, halfWidth, unit, source, Censoring.NONE);
     }
 }
