@@ -52,12 +52,23 @@ public final class TestingProperties implements PropertySet {
     public static final String MASS = "testing.mass";
     /** Wall thickness. */
     public static final String WALL = "testing.wall";
-    /** Rebound energy share. */
+    /** Rebound energy share on a standard's pendulum, or on an instrument nobody named. */
     public static final String REBOUND = "testing.rebound";
+    /** Rebound of a standard's plunger. */
+    public static final String REBOUND_PLUNGER = "testing.rebound-plunger";
+    /** Rebound height over drop height, own drop. */
+    public static final String REBOUND_DROP = "testing.rebound-drop";
+    /** Energy given back from one bounce to the next, own drop. */
+    public static final String REBOUND_BOUNCE = "testing.rebound-bounce";
+    /** Energy lost in one loading and unloading. */
+    public static final String ENERGY_LOST = "testing.energy-lost";
+    /** Tangent of the loss angle. */
+    public static final String TAN_DELTA = "testing.tan-delta";
 
     private static final Set<Condition> HARDNESS = Set.of(PIECE, SPOT, SUPPORT, DWELL);
     private static final Set<Condition> FORCE = Set.of(SPOT, SUPPORT);
     private static final Source DUROMETER = Source.published("ISO 48-4:2018 (parts seen); sheet of the gauge");
+    private static final Source OWN_DROP = Source.fromMemory("A. D. Bernstein 1977, American Journal of Physics 45, 41; free fall, derived");
     private static final Source BENCH = Source.commonPractice("slow press on a balance or force gauge with a stop");
 
     @Override
@@ -80,8 +91,20 @@ public final class TestingProperties implements PropertySet {
                 number(MASS, "Mass", QuantityKind.MASS, Set.of(PIECE), "On a balance, clean and dry, flash trimmed.", Source.commonPractice()),
                 number(WALL, "Wall thickness", QuantityKind.LENGTH, Set.of(PIECE, SPOT), "Light touch: callipers squash soft parts; better a photo of a cut with a scale.",
                         Source.commonPractice()),
-                number(REBOUND, "Rebound", QuantityKind.FRACTION, Set.of(PIECE, SUPPORT),
-                        "Energy given back of energy put in; only one instrument and one piece size compare.", Source.published("ISO 4662, ASTM D7121, ASTM D2632 (parts seen)")));
+                number(REBOUND, "Rebound, standard pendulum", QuantityKind.FRACTION, Set.of(PIECE, SUPPORT),
+                        "Energy given back on the pendulum of ISO 4662 or ASTM D7121; only one instrument and one piece size compare, and never with an own drop.",
+                        Source.published("ISO 4662, ASTM D7121 (parts seen)")),
+                number(REBOUND_PLUNGER, "Rebound, standard plunger", QuantityKind.FRACTION, Set.of(PIECE, SUPPORT),
+                        "Rebound of the 28 g plunger of ASTM D2632 from 400 mm, three blows first, then three readings; never compares with a pendulum or an own drop.",
+                        Source.fromMemory("ASTM D2632")),
+                number(REBOUND_DROP, "Rebound, own drop", QuantityKind.FRACTION, Set.of(PIECE, SPOT, SUPPORT),
+                        "First rebound height over drop height, seen or heard; compares with the same drop height, the same thing falling and the same surface only.", OWN_DROP),
+                number(REBOUND_BOUNCE, "Rebound, second bounce", QuantityKind.FRACTION, Set.of(PIECE, SPOT, SUPPORT),
+                        "Second rebound height over the first one, heard without knowing the drop height; slower than the first impact, so it gives back rather more.", OWN_DROP),
+                number(ENERGY_LOST, "Energy lost in a cycle", QuantityKind.FRACTION, FORCE, "Area of the loop over the energy put in; say which cycle, the first one loses more.",
+                        Source.derived("area between loading and unloading")),
+                number(TAN_DELTA, "tan delta", QuantityKind.NUMBER, FORCE, "From a small sinusoidal load at a stated frequency and temperature; what a rebound suggests is only rough.",
+                        Source.derived("linear viscoelasticity")));
     }
 
     /** Snap: the force falls behind its peak, by the definition of the snap ratio. Torn: a tear was seen, not "more than so many presses". */
