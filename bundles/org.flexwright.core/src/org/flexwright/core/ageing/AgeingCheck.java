@@ -1,0 +1,28 @@
+package org.flexwright.core.ageing;
+
+import java.time.Instant;
+import java.util.Objects;
+
+import org.flexwright.model.AgeingPlan;
+import org.flexwright.model.AgeingPoint;
+import org.flexwright.model.Measurement;
+import org.flexwright.model.Specimen;
+
+/**
+ * One reading an ageing plan asks for: one piece at one age.
+ *
+ * @param plan    the plan
+ * @param point   the age
+ * @param piece   the piece
+ * @param due     when it is to be read; null when nobody knows from when its age counts
+ * @param state   how it stands
+ * @param reading the measurement taken at that age; null when there is none
+ */
+public record AgeingCheck(AgeingPlan plan, AgeingPoint point, Specimen piece, Instant due, AgeingState state, Measurement reading) {
+    public AgeingCheck {
+        Objects.requireNonNull(plan, "plan");
+        Objects.requireNonNull(point, "point");
+        Objects.requireNonNull(piece, "piece");
+        Objects.requireNonNull(state, "state");
+    }
+}
