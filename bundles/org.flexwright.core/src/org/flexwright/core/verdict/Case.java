@@ -128,8 +128,7 @@ record Case(Target target, PropertyDef property, List<PartValue> parts, List<Par
     void bias(List<Message> notes, List<PartValue> used, Verdict verdict, Interval interval, Interval limits) {
         for (Instrument gauge : used.stream().flatMap(p -> p.instruments().stream()).distinct().toList()) {
             double accuracy = GaugeAmounts.canonical(gauge, gauge.getAccuracy(), property);
-            boolean cancels = !reference.isEmpty() && reference.stream().allMatch(r -> r.instruments().contains(gauge));
-            if (!(accuracy > 0) || cancels || verdict == Verdict.CANNOT_TELL) {
+            if (!(accuracy > 0) || cancels(gauge) || verdict == Verdict.CANNOT_TELL) {
                 continue;
             }
             Interval wider = new Interval(interval.low() - accuracy, interval.high() + accuracy);
@@ -137,6 +136,11 @@ record Case(Target target, PropertyDef property, List<PartValue> parts, List<Par
                 notes.add(message("note.bias", gauge.getName() == null ? words("gauge") : gauge.getName(), number(accuracy, 0)));
             }
         }
+    }
+
+    /** True when the reference was read with this gauge too: then its own error is in both. */
+    boolean cancels(Instrument gauge) {
+        return !reference.isEmpty() && reference.stream().allMatch(r -> r.instruments().contains(gauge));
     }
 
     /** One display step of the coarsest gauge, in the canonical unit; 0 when unknown. */

@@ -1,5 +1,7 @@
 package org.flexwright.core.verdict;
 
+import java.util.OptionalDouble;
+
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.model.Instrument;
 import org.flexwright.quantity.QuantityKind;
@@ -24,5 +26,11 @@ public final class GaugeAmounts {
             return amount;
         }
         return Units.find(property.kind(), gauge.getUnit()).map(u -> amount * u.factor()).orElse(0.0);
+    }
+
+    /** A difference in the property's canonical unit as one in the gauge's unit; empty when the gauge's unit is of another kind. */
+    public static OptionalDouble inUnitOf(Instrument gauge, double amount, PropertyDef property) {
+        double one = canonical(gauge, 1.0, property);
+        return one == 0 ? OptionalDouble.empty() : OptionalDouble.of(amount / one);
     }
 }

@@ -2,6 +2,7 @@ package org.flexwright.core.verdict;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 import org.flexwright.core.Message;
@@ -60,12 +61,16 @@ final class MeanVerdict {
             Interval interval = spread == null ? null : spread.interval(mean, n);
             int more = Verdicts.FEWEST - n;
             Message reason = Case.message(n == 1 ? "onePart" : "twoParts", differenceText(the, difference, limits), String.valueOf(more));
+            notes.add(WhatHelps.few());
             return new Judgement(Verdict.CANNOT_TELL, interval, n, mean, difference, OptionalInt.of(more), reason, notes, the.rejected(), the.failed());
         }
         Interval interval = spread.interval(mean, n);
         Verdict verdict = place(interval, limits);
         OptionalInt more = verdict == Verdict.CANNOT_TELL ? spread.more(mean, n, limits) : OptionalInt.empty();
         the.bias(notes, parts, verdict, interval, limits);
+        if (verdict == Verdict.CANNOT_TELL) {
+            notes.addAll(WhatHelps.of(the, parts, mean, spread.sd(), spread.df(), spread.byStep(), limits));
+        }
         return new Judgement(verdict, interval, n, mean, difference, more, reason(the, verdict, interval, n, more), notes, the.rejected(), the.failed());
     }
 
@@ -75,13 +80,17 @@ final class MeanVerdict {
         // Without a gauge the digits as written stand for its step.
         double gauge = the.resolution(parts);
         double step = gauge > 0 ? gauge : writtenStep(values);
-        double least = step / Math.sqrt(12);
+        double byStep = step / Math.sqrt(12);
+        // Nor less than what the gauge is known to scatter by: parts that happen to read alike are no proof that it read better.
+        Optional<ReadingScatter> gaugeScatter = ReadingScatter.known(parts, the.property());
+        double byGauge = gaugeScatter.map(s -> s.amongValues(parts)).orElse(0.0);
+        double least = Math.max(byStep, byGauge);
         double own = values.length < 2 ? Double.NaN : Descriptive.standardDeviation(values).orElseThrow();
         if (known != null) {
             double sd = Math.max(known.sd(), least);
             if (Double.isNaN(own) || !contradicts(own, values.length - 1.0, sd, known.df())) {
                 notes.add(Case.message("note.known", the.number(sd, 0), known.name()));
-                return new Spread(sd, known.df(), true);
+                return new Spread(sd, known.df(), true, false);
             }
             notes.add(Case.message("note.contradicts", known.name()));
         }
@@ -89,9 +98,10 @@ final class MeanVerdict {
             return null;
         }
         if (own < least) {
-            notes.add(Case.message(gauge > 0 ? "note.step" : "note.written", the.number(step, 0)));
+            notes.add(byGauge > byStep ? Case.message("note.gauge", the.number(gaugeScatter.get().sd(), gaugeScatter.get().sd() / 2), gaugeScatter.get().from())
+                    : Case.message(gauge > 0 ? "note.step" : "note.written", the.number(step, 0)));
         }
-        return new Spread(Math.max(own, least), values.length - 1.0, false);
+        return new Spread(Math.max(own, least), values.length - 1.0, false, own < byStep && byStep >= byGauge);
     }
 
     /** The largest of 1, 0.1, 0.01... of which all values are whole multiples; 0 when there is none down to a millionth. */
@@ -106,7 +116,7 @@ final class MeanVerdict {
     }
 
     /** Spread of the parts significantly above the known one: one-sided F test at 2.5 %. */
-    private static boolean contradicts(double own, double ownDf, double known, double knownDf) {
+    static boolean contradicts(double own, double ownDf, double known, double knownDf) {
         if (known == 0) {
             return own > 0;
         }
@@ -114,7 +124,7 @@ final class MeanVerdict {
         return FisherF.upper(own * own / (known * known), ownDf, Math.min(knownDf, 1e7)) < (1 - Verdicts.LEVEL) / 2;
     }
 
-    private record Spread(double sd, double df, boolean known) {
+    private record Spread(double sd, double df, boolean known, boolean byStep) {
 
         Interval interval(double mean, int n) {
             return Intervals.meanKnownSpread(mean, n, sd, df, Verdicts.LEVEL);

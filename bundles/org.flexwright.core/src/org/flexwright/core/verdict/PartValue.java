@@ -5,7 +5,10 @@ import java.util.Objects;
 import java.util.Set;
 
 import org.flexwright.core.property.PropertyDef.Condition;
+import org.flexwright.model.Censoring;
 import org.flexwright.model.Instrument;
+import org.flexwright.model.Measurement;
+import org.flexwright.model.Reading;
 import org.flexwright.model.Session;
 
 /**
@@ -24,9 +27,10 @@ import org.flexwright.model.Session;
  * @param sessions    the sessions it was read in
  * @param age         how old the part was at the readings that count; null when it is not known
  * @param otherAges   ages of readings that were left aside because the part was much younger or older then, the youngest first
+ * @param measurements what it was made of; empty when it comes from elsewhere
  */
 public record PartValue(String part, String partId, int readings, double low, double high, int yes, int no, boolean failed,
-        Set<Condition> differs, List<Instrument> instruments, List<Session> sessions, AgeSpan age, List<AgeSpan> otherAges) {
+        Set<Condition> differs, List<Instrument> instruments, List<Session> sessions, AgeSpan age, List<AgeSpan> otherAges, List<Measurement> measurements) {
     public PartValue {
         Objects.requireNonNull(part, "part");
         Objects.requireNonNull(partId, "partId");
@@ -34,6 +38,7 @@ public record PartValue(String part, String partId, int readings, double low, do
         instruments = List.copyOf(instruments);
         sessions = List.copyOf(sessions);
         otherAges = List.copyOf(otherAges);
+        measurements = List.copyOf(measurements);
         if (low > high) {
             throw new IllegalArgumentException("The bounds of a part's value are the wrong way round: " + low + ", " + high + ".");
         }
@@ -42,7 +47,7 @@ public record PartValue(String part, String partId, int readings, double low, do
     /** A value of which neither session nor age is known. */
     public PartValue(String part, String partId, int readings, double low, double high, int yes, int no, boolean failed, Set<Condition> differs,
             List<Instrument> instruments) {
-        this(part, partId, readings, low, high, yes, no, failed, differs, instruments, List.of(), null, List.of());
+        this(part, partId, readings, low, high, yes, no, failed, differs, instruments, List.of(), null, List.of(), List.of());
     }
 
     /** A part whose value is known exactly as read; for tests and for values that come from elsewhere. */
@@ -63,6 +68,12 @@ public record PartValue(String part, String partId, int readings, double low, do
     /** The value; NaN when there is none or only a bound. */
     public double value() {
         return low == high ? low : Double.NaN;
+    }
+
+    /** The plain numbers read on it, those left out and bounds aside. */
+    public double[] numbers() {
+        return measurements.stream().flatMap(m -> m.getReadings().stream()).filter(r -> r.getValue() != null && r.getCensoring() == Censoring.NONE)
+                .filter(r -> r.getLeftOut() == null || r.getLeftOut().isBlank()).mapToDouble(Reading::getValue).toArray();
     }
 
     /** True when it was read under other conditions than asked for. */

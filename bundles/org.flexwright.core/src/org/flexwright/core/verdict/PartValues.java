@@ -126,11 +126,11 @@ public final class PartValues {
         List<Session> sessions = measurements.stream().map(Measurement::getSession).filter(Objects::nonNull).distinct().toList();
         if (property.yesNo()) {
             int yes = (int) readings.stream().filter(Reading::getYes).count();
-            return new PartValue(code(piece), id(piece), readings.size(), Double.NaN, Double.NaN, yes, readings.size() - yes, piece.isFailed(), differs, instruments, sessions, age, others);
+            return new PartValue(code(piece), id(piece), readings.size(), Double.NaN, Double.NaN, yes, readings.size() - yes, piece.isFailed(), differs, instruments, sessions, age, others, measurements);
         }
         double low = median(readings.stream().mapToDouble(r -> r.getCensoring() == Censoring.LESS_THAN ? Double.NEGATIVE_INFINITY : r.getValue()).toArray());
         double high = median(readings.stream().mapToDouble(r -> r.getCensoring() == Censoring.MORE_THAN ? Double.POSITIVE_INFINITY : r.getValue()).toArray());
-        return new PartValue(code(piece), id(piece), readings.size(), low, high, 0, 0, piece.isFailed(), differs, instruments, sessions, age, others);
+        return new PartValue(code(piece), id(piece), readings.size(), low, high, 0, 0, piece.isFailed(), differs, instruments, sessions, age, others, measurements);
     }
 
     /** The median of bounds: the median of the lower ends and of the upper ends enclose the median of the values. */

@@ -20,7 +20,8 @@ import org.flexwright.numerics.Descriptive;
  *
  * @param resolution the coarsest display step
  * @param accuracy   the largest own error stated
- * @param spread     standard deviation of single readings on one piece, pooled over all pieces; 0 with fewer than four degrees of freedom
+ * @param spread     standard deviation of single readings on one piece: what the gauges are known to scatter by, or pooled over all pieces (0 with fewer than four
+ *                   degrees of freedom), whichever is larger
  */
 record GaugeRecord(double resolution, double accuracy, double spread) {
     /** With fewer degrees of freedom a standard deviation is hardly known to half its size. */
@@ -34,7 +35,8 @@ record GaugeRecord(double resolution, double accuracy, double spread) {
                 .filter(m -> m.getKey() != null && property.id().equals(m.getKey().getProperty()) && m.getKnowledge() == Knowledge.MEASURED).toList();
         List<Instrument> gauges = read.stream().map(Measurement::getInstrument).filter(Objects::nonNull).distinct().toList();
         return new GaugeRecord(gauges.stream().mapToDouble(g -> GaugeAmounts.canonical(g, g.getResolution(), property)).max().orElse(0),
-                gauges.stream().mapToDouble(g -> GaugeAmounts.canonical(g, g.getAccuracy(), property)).max().orElse(0), spread(read));
+                gauges.stream().mapToDouble(g -> GaugeAmounts.canonical(g, g.getAccuracy(), property)).max().orElse(0),
+                Math.max(spread(read), gauges.stream().mapToDouble(g -> GaugeAmounts.canonical(g, g.getSpread(), property)).max().orElse(0)));
     }
 
     private static double spread(List<Measurement> measurements) {
