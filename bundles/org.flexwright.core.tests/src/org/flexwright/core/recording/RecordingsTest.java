@@ -188,6 +188,22 @@ class RecordingsTest {
         }
     }
 
+    /** Three drops heard in one recording are three readings on one piece, not three pieces and not the last one alone. */
+    @Test
+    void resultsOfOnePropertyAreReadingsOfOneMeasurement() throws IOException {
+        try (ProjectSession s = project()) {
+            Recording r = add(s, CURVE);
+            RecordingResult first = Recordings.look(s, r, KIND, Watch.NONE).results().getFirst();
+            RecordingResult second = new RecordingResult("again", first.title(), first.property(), first.value() + 100, 7.0, first.unit(), first.source());
+            s.execute("Keep", e -> Recordings.keep(e, r, List.of(first, second), PROPERTIES, null));
+            Measurement m = Recordings.kept(r).getFirst();
+            assertEquals(1, Recordings.kept(r).size());
+            assertEquals(2, m.getReadings().size());
+            assertEquals(0.1, m.getReadings().get(1).getValue() - m.getReadings().get(0).getValue(), 1e-12);
+            assertEquals(0.007, Provenances.of(m.getReadings().get(1), ModelPackage.Literals.READING__VALUE).orElseThrow().getUncertainty(), 1e-12);
+        }
+    }
+
     @Test
     void marksAreSetLeftOutAndForgotten() throws IOException {
         try (ProjectSession s = project()) {

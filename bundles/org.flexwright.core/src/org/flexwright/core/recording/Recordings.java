@@ -8,8 +8,9 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -269,51 +270,59 @@ public final class Recordings {
     }
 
     /**
-     * Keeps results as readings of the piece, one measurement each, measured, with their source and band; what was kept of the same property of
-     * this recording before is replaced. Results that are no reading of a property are passed over.
+     * Keeps results as readings of the piece, measured, with their source and band: one measurement a property, its results are its readings.
+     * What was kept of the same property of this recording before is replaced. Results that are no reading of a property are passed over.
      *
      * @param results    which ones
      * @param conditions spot, support and the like, copied to each; may be null
      */
     public static List<Measurement> keep(Edit edit, Recording recording, List<RecordingResult> results, PropertyCatalogue properties, PropertyKey conditions) {
-        Specimen piece = piece(recording);
         if (recording.getLeftOut() != null) {
             throw TableFile.refused("keep.leftOut", name(recording), recording.getLeftOut());
         }
-        List<Measurement> made = new ArrayList<>();
-        for (RecordingResult result : results) {
-            if (result.property() != null) {
-                PropertyDef property = properties.find(result.property()).orElseThrow(() -> TableFile.refused("keep.property", result.title(), result.property()));
-                kept(recording).stream().filter(m -> result.property().equals(m.getKey().getProperty())).toList().forEach(edit::remove);
-                made.add(keep(edit, recording, piece, result, property, conditions));
-            }
-        }
-        if (made.isEmpty()) {
+        Map<String, List<RecordingResult>> byProperty = new LinkedHashMap<>();
+        results.stream().filter(r -> r.property() != null).forEach(r -> byProperty.computeIfAbsent(r.property(), p -> new ArrayList<>()).add(r));
+        if (byProperty.isEmpty()) {
             throw TableFile.refused("keep.none", name(recording));
         }
+        List<Measurement> made = new ArrayList<>();
+        byProperty.forEach((id, of) -> {
+            PropertyDef property = properties.find(id).orElseThrow(() -> TableFile.refused("keep.property", of.getFirst().title(), id));
+            kept(recording).stream().filter(m -> id.equals(m.getKey().getProperty())).toList().forEach(edit::remove);
+            made.add(keep(edit, recording, of, property, conditions));
+        });
         return made;
     }
 
-    private static Measurement keep(Edit edit, Recording recording, Specimen piece, RecordingResult result, PropertyDef property, PropertyKey conditions) {
+    private static Measurement keep(Edit edit, Recording recording, List<RecordingResult> results, PropertyDef property, PropertyKey conditions) {
+        Specimen piece = piece(recording);
         PropertyKey key = conditions == null ? ModelFactory.eINSTANCE.createPropertyKey() : EcoreUtil.copy(conditions);
         key.setProperty(property.id());
         if (conditions == null) {
             key.setPieceKind(piece.getPieceKind());
         }
-        Unit unit = Units.find(property.kind(), result.unit()).orElseThrow(() -> TableFile.refused("keep.unit", result.title(), result.unit(), property.kind()
-                .withArticle()));
-        Reading reading = ModelFactory.eINSTANCE.createReading();
-        reading.setValue(unit.toCanonical(result.value()));
-        reading.setCensoring(result.censoring());
-        reading.setAt(recording.getAt());
-        Measurement measurement = Measurements.add(edit, piece, key, List.of(reading), recording.getSession(), recording.getInstrument(), recording.getAt());
-        measurement.setRecording(recording);
-        Provenance from = Provenances.keep(edit, reading, ModelPackage.Literals.READING__VALUE, Origin.MEASURED, say("kept.from", name(recording), recording.getFile()
-                .getFileName(), result.source().display()), null);
-        if (result.halfWidth() != null) {
-            edit.set(from, ModelPackage.Literals.PROVENANCE__UNCERTAINTY, result.halfWidth() * unit.factor());
+        Map<Reading, RecordingResult> readings = new LinkedHashMap<>();
+        for (RecordingResult result : results) {
+            Reading reading = ModelFactory.eINSTANCE.createReading();
+            reading.setValue(unit(result, property).toCanonical(result.value()));
+            reading.setCensoring(result.censoring());
+            reading.setAt(recording.getAt());
+            readings.put(reading, result);
         }
+        Measurement measurement = Measurements.add(edit, piece, key, List.copyOf(readings.keySet()), recording.getSession(), recording.getInstrument(), recording.getAt());
+        measurement.setRecording(recording);
+        readings.forEach((reading, result) -> {
+            Provenance from = Provenances.keep(edit, reading, ModelPackage.Literals.READING__VALUE, Origin.MEASURED, say("kept.from", name(recording), recording.getFile()
+                    .getFileName(), result.source().display()), null);
+            if (result.halfWidth() != null) {
+                edit.set(from, ModelPackage.Literals.PROVENANCE__UNCERTAINTY, result.halfWidth() * unit(result, property).factor());
+            }
+        });
         return measurement;
+    }
+
+    private static Unit unit(RecordingResult result, PropertyDef property) {
+        return Units.find(property.kind(), result.unit()).orElseThrow(() -> TableFile.refused("keep.unit", result.title(), result.unit(), property.kind().withArticle()));
     }
 
     private static String say(String key, Object... args) {
