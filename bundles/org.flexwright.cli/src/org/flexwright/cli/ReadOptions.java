@@ -39,6 +39,8 @@ final class ReadOptions {
     String age;
     @Option(names = "--piece-temperature", description = "Temperature of the piece, e.g. 23degC.")
     String pieceC;
+    @Option(names = "--set", paramLabel = "FIELD=VALUE", description = "How it was read: a field of the measurement's details, e.g. edge=12mm, plies=2; repeat for more.")
+    List<String> details = List.of();
     @Mixin
     TargetNoun.Conditions conditions = new TargetNoun.Conditions();
 
@@ -52,6 +54,7 @@ final class ReadOptions {
     private Instant when;
     private Double delay;
     private Double temperature;
+    private MeasurementDetails held;
     private String note = "";
 
     /** Reads all of it; throws UsageException on the first that is not accepted. */
@@ -68,6 +71,7 @@ final class ReadOptions {
             def = Find.property(services.registries().properties(), to.property());
             note = to.note().text();
         });
+        held = MeasurementDetails.read(services, def, details);
         Instant moment = services.clock().instant();
         read = switch (ReadingParser.parse(def, key, readings)) {
             case ReadingInput.Rejected no -> throw new UsageException(RUN_TOGETHER.matcher(readings).matches() ? "\"" + readings
@@ -106,6 +110,7 @@ final class ReadOptions {
 
     Measurement add(Edit edit, Specimen piece) {
         Measurement measurement = Measurements.add(edit, piece, key, read, at0, gauge, when);
+        held.write(edit, measurement);
         if (delay != null) {
             edit.set(measurement, ModelPackage.Literals.MEASUREMENT__DELAY_HOURS, delay);
         }

@@ -4,11 +4,11 @@ import java.util.List;
 
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.reading.ReadingPrinter;
+import org.flexwright.core.reading.ReadingSummary;
 import org.flexwright.core.trial.Measurements;
 import org.flexwright.model.Censoring;
 import org.flexwright.model.Measurement;
 import org.flexwright.model.Reading;
-import org.flexwright.numerics.Descriptive;
 
 /** What a fresh measurement says: median, spread over readings, age. */
 final class ReadingReply {
@@ -16,21 +16,21 @@ final class ReadingReply {
     }
 
     static Reply of(Reply reply, PropertyDef def, Measurement measurement) {
-        List<Reading> counted = measurement.getReadings().stream().filter(r -> r.getLeftOut() == null).toList();
+        ReadingSummary summary = ReadingSummary.of(def, measurement);
+        List<Reading> counted = summary.readings();
         String unit = def.yesNo() ? "" : def.kind().unit().symbol();
         reply.words("property", def.id());
         reply.result("readings", Value.number(counted.size(), "1", Reply.OWN_RECORD));
         if (def.yesNo()) {
             reply.words("read", String.join("; ", counted.stream().map(r -> ReadingPrinter.print(def, r)).toList()));
+        } else if (summary.median().isPresent()) {
+            reply.result("median", Value.number(summary.median().getAsDouble(), unit, "median of the readings on this piece"));
+            summary.spread().ifPresent(spread -> reply.result("spread", Value.number(spread, unit, "largest less smallest reading on this piece")));
+        } else {
+            long bounds = counted.stream().filter(r -> r.getCensoring() != Censoring.NONE).count();
+            reply.words("bounds", bounds + " of " + counted.size() + " readings are bounds, kept as such");
         }
-        double[] values = counted.stream().filter(r -> r.getValue() != null && r.getCensoring() == Censoring.NONE).mapToDouble(Reading::getValue)
-                .toArray();
-        if (values.length > 0 && values.length == counted.size()) {
-            reply.result("median", Value.number(Descriptive.median(values), unit, "median of the readings on this piece"));
-            reply.result("spread", Value.number(Descriptive.range(values), unit, "largest less smallest reading on this piece"));
-        } else if (!def.yesNo()) {
-            reply.words("bounds", counted.size() - values.length + " of " + counted.size() + " readings are bounds, kept as such");
-        }
+        summary.prints().ifPresent(print -> reply.words("in print", print.iso() + " (type, seconds, value) or " + print.astm() + " (type, value, seconds)"));
         if (measurement.getKey().getDwell() != null) {
             reply.result("dwell", Value.number(measurement.getKey().getDwell(), "s", Reply.OWN_RECORD));
         }

@@ -38,7 +38,7 @@ import picocli.CommandLine.Parameters;
 @Command(name = "trial", description = "One try: plan it, weigh, make, measure, conclude, compare.", mixinStandardHelpOptions = true,
         footer = { "", "Example: flexwright trial new --route moulding.cast --title \"first pour\"" },
         subcommands = { TrialNoun.New.class, TrialNoun.Copy.class, TrialNoun.Show.class, StepCalls.StepCall.class, StepCalls.Weigh.class,
-                TrialNoun.PartCall.class, TrialNoun.Read.class, LeaveOutCall.class, TrialNoun.StatusCall.class, TrialNoun.Conclude.class, TrialNoun.Attach.class,
+                TrialNoun.PartCall.class, TrialNoun.Read.class, HowReadCall.class, LeaveOutCall.class, TrialNoun.StatusCall.class, TrialNoun.Conclude.class, TrialNoun.Attach.class,
                 StepCalls.Prompts.class, StepCalls.Acknowledge.class, CompareCall.class, CausesCall.class, PlotsCall.class })
 final class TrialNoun extends Noun {
 

@@ -11,14 +11,18 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
+import org.eclipse.emf.ecore.EClass;
 import org.flexwright.core.Rounded;
 import org.flexwright.core.Source;
+import org.flexwright.core.property.Approximation;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.property.PropertyDef.Condition;
 import org.flexwright.core.property.PropertySet;
 import org.flexwright.core.property.ResultWord;
 import org.flexwright.model.PropertyKey;
 import org.flexwright.quantity.QuantityKind;
+import org.flexwright.testing.data.TestingDataPackage;
+import org.flexwright.testing.hardness.CrossScaleChart;
 import org.osgi.service.component.annotations.Component;
 
 /** What is read on parts and test pieces at the bench. */
@@ -124,6 +128,20 @@ public final class TestingProperties implements PropertySet {
         }
         Readings.Chosen chosen = Readings.propertyFor(scale, thickness, Readings.curvedSpot(key.getSpot()));
         return chosen.note() == null ? Optional.empty() : Optional.of(new Redirect(chosen.property(), chosen.note()));
+    }
+
+    /** How a durometer was held and on what. */
+    @Override
+    public EClass details(String property) {
+        return Readings.durometer(property) ? TestingDataPackage.Literals.HARDNESS_DETAILS : null;
+    }
+
+    /** What the handbook chart says beside a hardness of the material; an apparent hardness has no chart. */
+    @Override
+    public List<Approximation> about(String property, double value) {
+        GaugeScale from = Readings.scaleOf(property);
+        return from == null ? List.of() : CrossScaleChart.scales().stream().flatMap(to -> CrossScaleChart.about(from, value, to)
+                .map(about -> new Approximation(hardness(to), about, Say.message("converted"))).stream()).toList();
     }
 
     private static PropertyDef hardness(GaugeScale scale) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
+import org.eclipse.emf.ecore.EClass;
 import org.flexwright.core.Message;
 import org.flexwright.model.PropertyKey;
 
@@ -21,6 +22,24 @@ public interface PropertySet {
      */
     default Optional<Redirect> redirect(PropertyKey key, Double thickness) {
         return Optional.empty();
+    }
+
+    /**
+     * Class of the details kept with a measurement of that property, from the plugin's own package, described like those of a step; null when
+     * the core measurement says it all.
+     */
+    default EClass details(String property) {
+        return null;
+    }
+
+    /**
+     * What a measured value would be about as other properties. Asked only when a person wants to know; empty when nothing honest can be said.
+     *
+     * @param property id of the property that was measured
+     * @param value    in its canonical unit
+     */
+    default List<Approximation> about(String property, double value) {
+        return List.of();
     }
 
     /** What makers call the results of these properties, so that a search understands it; nothing when the titles say it all. */

@@ -26,6 +26,20 @@ public sealed interface HardnessText {
      * @param seconds from contact to reading
      */
     record Read(QuantityKind scale, double value, double seconds) implements HardnessText {
+
+        /** {@code A/15:45}: type, seconds, value. */
+        public String iso() {
+            return type() + "/" + FieldText.digits(seconds) + ":" + FieldText.digits(value);
+        }
+
+        /** {@code A/45/15}: type, value, seconds (order from memory, unconfirmed). */
+        public String astm() {
+            return type() + "/" + FieldText.digits(value) + "/" + FieldText.digits(seconds);
+        }
+
+        private String type() {
+            return scale.unit().display().replaceFirst("Shore ", "");
+        }
     }
 
     /**

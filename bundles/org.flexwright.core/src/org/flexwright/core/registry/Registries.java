@@ -25,6 +25,7 @@ import org.flexwright.core.process.StepAdvice;
 import org.flexwright.core.process.StepKind;
 import org.flexwright.core.process.StepKinds;
 import org.flexwright.core.process.StepPlot;
+import org.flexwright.core.property.Approximation;
 import org.flexwright.core.property.PropertyCatalogue;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.property.PropertyEstimator;
@@ -88,7 +89,7 @@ public final class Registries implements StepKinds {
         estimators.forEach(e -> intake.guarded(e, () -> working.add(new GuardedEstimator(e, Objects.requireNonNull(e.rank(), "rank")))));
         this.estimators = List.copyOf(working);
         this.estimates = new PropertyService(working);
-        this.packages = packages(this.stepKinds.values(), this.recordingKinds.values());
+        this.packages = packages(this.stepKinds.values(), this.recordingKinds.values(), this.propertySets);
         this.failures = List.copyOf(intake.failures());
     }
 
@@ -107,6 +108,16 @@ public final class Registries implements StepKinds {
     /** Where a reading really belongs when the piece does not allow what was asked; the first plugin that has something to say. */
     public Optional<PropertySet.Redirect> redirect(PropertyKey key, Double thickness) {
         return propertySets.stream().flatMap(set -> set.redirect(key, thickness).stream()).findFirst();
+    }
+
+    /** Class of the details kept with a measurement of that property; empty when it has none or its plugin is absent. */
+    public Optional<EClass> measurementDetails(String property) {
+        return propertySets.stream().map(set -> set.details(property)).filter(Objects::nonNull).findFirst();
+    }
+
+    /** What a measured value would be about as other properties; asked only when a person wants to know. */
+    public List<Approximation> about(String property, double value) {
+        return propertySets.stream().flatMap(set -> set.about(property, value).stream()).toList();
     }
 
     /** The usual cautions for a step: those of its kind and those for what is in it, each once. */
@@ -185,11 +196,21 @@ public final class Registries implements StepKinds {
         }
     }
 
-    private static List<DetailsPackage> packages(Collection<StepKind> steps, Collection<RecordingKind> recordings) {
+    private static List<DetailsPackage> packages(Collection<StepKind> steps, Collection<RecordingKind> recordings, List<PropertySet> sets) {
         Map<String, DetailsPackage> packages = new LinkedHashMap<>();
         steps.forEach(kind -> add(packages, kind.details(), kind));
         recordings.forEach(kind -> add(packages, kind.details(), kind));
+        sets.forEach(set -> details(set).forEach(details -> add(packages, details, set)));
         return List.copyOf(packages.values());
+    }
+
+    /** A set that broke while being taken in brings nothing. */
+    private static List<EClass> details(PropertySet set) {
+        try {
+            return set.properties().stream().map(property -> set.details(property.id())).filter(Objects::nonNull).distinct().toList();
+        } catch (RuntimeException e) {
+            return List.of();
+        }
     }
 
     private static void add(Map<String, DetailsPackage> packages, EClass details, Object kind) {

@@ -4,6 +4,9 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.flexwright.core.session.Edit;
 import org.flexwright.model.Instrument;
 import org.flexwright.model.Knowledge;
@@ -44,6 +47,14 @@ public final class Measurements {
         measurement.getReadings().addAll(readings);
         edit.add(piece, ModelPackage.Literals.SPECIMEN__MEASUREMENTS, measurement);
         return measurement;
+    }
+
+    /** The details of a measurement, made when there are none yet. */
+    public static EObject details(Edit edit, Measurement measurement, EClass type) {
+        if (measurement.getDetails() == null) {
+            edit.set(measurement, ModelPackage.Literals.MEASUREMENT__DETAILS, EcoreUtil.create(type));
+        }
+        return measurement.getDetails();
     }
 
     /** Age of the piece when it was read, in hours: as noted, else from the moment it was made; null when neither is known. */

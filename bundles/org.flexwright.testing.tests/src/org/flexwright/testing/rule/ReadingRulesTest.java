@@ -24,14 +24,21 @@ import org.flexwright.model.Project;
 import org.flexwright.model.PropertyKey;
 import org.flexwright.model.Reading;
 import org.flexwright.model.ReferencePart;
+import org.flexwright.model.Session;
 import org.flexwright.model.Step;
 import org.flexwright.model.Target;
 import org.flexwright.model.TargetSheet;
 import org.flexwright.model.Trial;
 import org.flexwright.model.TrialState;
 import org.flexwright.testing.TestingProperties;
+import org.flexwright.testing.data.HardnessDetails;
+import org.flexwright.testing.data.HardnessRule;
+import org.flexwright.testing.data.RubberSort;
+import org.flexwright.testing.data.TestingDataFactory;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class ReadingRulesTest {
     private static final ModelFactory MODEL = ModelFactory.eINSTANCE;
@@ -145,7 +152,101 @@ class ReadingRulesTest {
         measure(part("P1", 6.5), TestingProperties.SHORE_A, 3.0, 12, 13, 12, 13, 12);
         measure(part("P2", 6.5), TestingProperties.SHORE_A, 3.0, 45, 46, 45, 46, 45);
         measure(part("P3", 6.5), TestingProperties.SHORE_00, 3.0, 12, 13, 12, 13, 12);
-        assertTrue(only(new WindowRule()).remedy().text().contains("scale 00"));
+        List<Finding> found = find(new WindowRule());
+        assertEquals(List.of("m-P1", "m-P3"), found.stream().map(Finding::subject).toList());
+        assertTrue(found.get(0).remedy().text().contains("scale 00"));
+        assertTrue(found.get(1).message().text().contains("no better scale"), "00 is the softest at hand; it is said all the same");
+    }
+
+    @Test
+    void nothingIsAskedOfTheProtocolUntilSomethingIsSaid() {
+        measure(part("P1", 6.5), TestingProperties.SHORE_A, 3.0, 45, 46, 45, 46, 45);
+        assertEquals(List.of(), find(new ProtocolRule()));
+    }
+
+    /** Each standard has its own figures: 12 mm to the edge by ISO 48-4 and ASTM D2240, 9 mm by ISO 868. */
+    @ParameterizedTest
+    @CsvSource({"ISO_48_4,11.9,true", "ISO_48_4,12,false", "ISO_868,8.9,true", "ISO_868,9,false", "ASTM_D2240,11,true", "UNKNOWN,11,true"})
+    void distanceToTheEdge(HardnessRule rule, double edge, boolean speaks) {
+        HardnessDetails held = held(measure(part("P1", 6.5), TestingProperties.SHORE_A, null, 45, 46, 45, 46, 45), rule);
+        held.setEdge(edge);
+        held.setSpacing(6.0);
+        List<Finding> found = find(new ProtocolRule());
+        assertEquals(speaks ? 1 : 0, found.size(), found.toString());
+        if (speaks) {
+            assertTrue(found.get(0).message().text().startsWith("T05 P1: ") && found.get(0).message().text().contains("to the edge"), found.get(0).message().text());
+        }
+    }
+
+    @Test
+    void aNamedStandardAsksForWhatIsNotEntered() {
+        held(measure(part("P1", 6.5), TestingProperties.SHORE_A, 3.0, 45, 46, 45, 46, 45), HardnessRule.ISO_48_4);
+        List<Finding> found = find(new ProtocolRule());
+        assertEquals(List.of(Severity.NOTE, Severity.NOTE), found.stream().map(Finding::severity).toList());
+        assertTrue(found.get(0).message().text().contains("12 mm") && found.get(1).message().text().contains("6 mm"), found.toString());
+    }
+
+    @Test
+    void aScaleTheStandardDoesNotHave() {
+        held(measure(part("P1", 6.5), TestingProperties.SHORE_00, 3.0, 45, 46, 45, 46, 45), HardnessRule.ISO_868);
+        assertTrue(only(new ProtocolRule()).message().text().contains("has no scale 00"));
+    }
+
+    @Test
+    void pliesTemperatureAndSpread() {
+        Measurement m = measure(part("P1", 6.5), TestingProperties.SHORE_A, 3.0, 45, 46, 45, 46, 52);
+        m.setPieceC(31.0);
+        HardnessDetails held = held(m, HardnessRule.UNKNOWN);
+        held.setPlies(4);
+        held.setPlySmooth(false);
+        List<String> said = find(new ProtocolRule()).stream().map(f -> f.message().text()).toList();
+        assertEquals(4, said.size(), said.toString());
+        assertTrue(said.get(0).contains("4 plies") && said.get(1).contains("not smooth") && said.get(2).contains("31 °C") && said.get(3).contains("differ by 7 points"), said.toString());
+    }
+
+    /** The room stands for the piece only when the piece lay in it for an hour. */
+    @Test
+    void conditioningIsJudgedAndTheRoomStandsForTheConditionedPiece() {
+        Session session = MODEL.createSession();
+        session.setRoomC(19.0);
+        Measurement m = measure(part("P1", 6.5), TestingProperties.SHORE_A, 3.0, 45, 46, 45, 46, 45);
+        m.setSession(session);
+        assertEquals(List.of(), find(new ProtocolRule()));
+        session.setConditioningHours(0.25);
+        assertTrue(only(new ProtocolRule()).message().text().contains("15 min"));
+        session.setConditioningHours(2.0);
+        assertTrue(only(new ProtocolRule()).message().text().contains("19 °C"));
+        session.setRoomC(24.0);
+        assertEquals(List.of(), find(new ProtocolRule()));
+    }
+
+    @Test
+    void dwellOfTheSort() {
+        Measurement m = measure(part("P1", 6.5), TestingProperties.SHORE_A, 3.0, 45, 46, 45, 46, 45);
+        HardnessDetails held = held(m, HardnessRule.UNKNOWN);
+        held.setSort(RubberSort.THERMOPLASTIC);
+        assertTrue(only(new ProtocolRule()).message().text().contains("has 15 s"));
+        held.setSort(RubberSort.VULCANISED);
+        assertEquals(List.of(), find(new ProtocolRule()));
+    }
+
+    @Test
+    void whatIsSaidToBeCurvedIsApparentAndIso868AsksForFive() {
+        Measurement m = measure(part("P1", 6.5), TestingProperties.SHORE_A, 3.0, 45, 46, 45);
+        HardnessDetails held = held(m, HardnessRule.ISO_868);
+        held.setSort(RubberSort.VULCANISED);
+        held.setCurved(true);
+        assertTrue(only(new ApparentHardnessRule()).message().text().contains("curved"));
+        assertTrue(only(new FewReadingsRule()).remedy().text().contains("Take 5"));
+        held.setRule(HardnessRule.ISO_48_4);
+        assertEquals(List.of(), find(new FewReadingsRule()), "three are enough of a known sort");
+    }
+
+    private static HardnessDetails held(Measurement measurement, HardnessRule rule) {
+        HardnessDetails details = TestingDataFactory.eINSTANCE.createHardnessDetails();
+        details.setRule(rule);
+        measurement.setDetails(details);
+        return details;
     }
 
     @Test

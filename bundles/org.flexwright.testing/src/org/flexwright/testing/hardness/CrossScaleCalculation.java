@@ -19,8 +19,6 @@ public final class CrossScaleCalculation implements Calculation<CrossScaleCalcul
     /** Id of this calculation. */
     public static final String ID = "testing.cross-scale";
 
-    private static final double LOWEST = 10;
-    private static final double HIGHEST = 95;
     private static final CalculationInfo INFO = new CalculationInfo(ID, "About the same on another scale", 1,
             "Looks a reading up in a handbook chart of the scales A, 00 and D, straight lines between its columns, and puts 5 points on either side.",
             CrossScaleChart.SOURCE, "A guide for choosing a scale or reading a supplier's sheet. Never kept as a reading, never averaged with one.");
@@ -72,16 +70,13 @@ public final class CrossScaleCalculation implements Calculation<CrossScaleCalcul
         if (in.from() == in.to()) {
             return Outcome.refused("to", Say.message("same-scale", in.from()), Say.message("same-scale.remedy"));
         }
-        Optional<double[]> range = CrossScaleChart.range(in.from().scale, in.to().scale);
+        Optional<double[]> range = CrossScaleChart.convertible(in.from().scale, in.to().scale);
         if (range.isEmpty()) {
             return Outcome.refused("to", Say.message("no-columns", in.from(), in.to()), Say.message("read-again"));
         }
-        double low = Math.max(LOWEST, range.get()[0]);
-        double high = Math.min(HIGHEST, range.get()[1]);
-        Optional<Estimate> about = in.reading() < low || in.reading() > high ? Optional.empty()
-                : CrossScaleChart.convert(in.from().scale, in.reading(), in.to().scale);
+        Optional<Estimate> about = CrossScaleChart.about(in.from().scale, in.reading(), in.to().scale);
         if (about.isEmpty()) {
-            return Outcome.refused("reading", Say.message("outside-chart", Rounded.text(in.reading(), ""), in.from(), Rounded.text(low, ""), Rounded.text(high, "")),
+            return Outcome.refused("reading", Say.message("outside-chart", Rounded.text(in.reading(), ""), in.from(), Rounded.text(range.get()[0], ""), Rounded.text(range.get()[1], "")),
                     Say.message("read-again"));
         }
         return Outcome.done(new Results(about.get()), List.of(Say.caution(CrossScaleChart.SOURCE, "converted")));

@@ -17,6 +17,8 @@ public final class CrossScaleChart {
     /** Where the chart comes from. */
     public static final Source SOURCE = Source.published("two handbook pages that agree, \"guide only\"; ASTM D2240: comparison tables are approximations");
 
+    private static final double LOWEST = 10;
+    private static final double HIGHEST = 95;
     private static final double NONE = Double.NaN;
     private static final double[] SHORE_A = {5, 10, 15, 20, 25, 30, 35, 40, 45, 50, 55, 60, 65, 70, 75, 80, 85, 90, 95};
     private static final double[] SHORE_00 = {45, 55, 62, 70, 76, 80, 83, 86, 88, 90, 91, 93, 94, 95, 97, 98, NONE, NONE, NONE};
@@ -48,6 +50,17 @@ public final class CrossScaleChart {
             }
         }
         return Double.isNaN(low) ? Optional.empty() : Optional.of(new double[] {low, high});
+    }
+
+    /** The ends between which a reading is converted to the other scale: inside the chart and inside 10 to 95; empty when the two share no column. */
+    public static Optional<double[]> convertible(GaugeScale from, GaugeScale to) {
+        return range(from, to).map(range -> new double[] {Math.max(LOWEST, range[0]), Math.min(HIGHEST, range[1])});
+    }
+
+    /** The value on the other scale, inside 10 to 95 alone; empty outside. */
+    public static Optional<Estimate> about(GaugeScale from, double reading, GaugeScale to) {
+        return scales().contains(from) && scales().contains(to) && from != to ? convertible(from, to).filter(ends -> reading >= ends[0] && reading <= ends[1])
+                .flatMap(ends -> convert(from, reading, to)) : Optional.empty();
     }
 
     /** The value on the other scale, straight lines between the columns; empty outside the chart. */

@@ -1,6 +1,5 @@
 package org.flexwright.testing.hardness;
 
-import java.util.ArrayList;
 import java.util.List;
 
 import org.flexwright.core.Estimate;
@@ -10,7 +9,7 @@ import org.flexwright.core.calc.Calculation;
 import org.flexwright.core.calc.CalculationInfo;
 import org.flexwright.core.calc.Field;
 import org.flexwright.core.calc.Outcome;
-import org.flexwright.core.find.Remark;
+import org.flexwright.core.reading.HardnessText;
 import org.flexwright.numerics.Descriptive;
 import org.flexwright.numerics.Intervals;
 import org.flexwright.quantity.QuantityKind;
@@ -88,12 +87,12 @@ public final class DurometerCheck implements Calculation<DurometerCheck.Inputs, 
         }
         double[] readings = in.readings().stream().mapToDouble(Double::doubleValue).toArray();
         double centre = in.standard().centre() == Centre.MEDIAN ? Descriptive.median(readings) : Descriptive.mean(readings);
-        HardnessNotation print = new HardnessNotation(in.scale(), Rounded.text(centre, ""), Rounded.text(in.dwell(), ""));
+        HardnessText.Read print = new HardnessText.Read(in.scale().kind(), Double.parseDouble(Rounded.text(centre, "")), in.dwell());
         Results results = new Results(new Estimate(Descriptive.min(readings), centre, Descriptive.max(readings), ORDER_STATISTICS),
                 100 * Intervals.medianMinMaxCoverage(readings.length), Descriptive.range(readings), readings.length, in.standard().centre(),
                 HardnessReading.kindOf(in.scale(), in.thickness(), in.curved()), print.iso(), print.astm());
-        List<Remark> remarks = new ArrayList<>(ProtocolRemarks.ofPiece(in));
-        remarks.addAll(ProtocolRemarks.ofReading(in, centre, Descriptive.range(readings)));
-        return Outcome.done(results, remarks);
+        Facts facts = new Facts(in.standard(), true, in.scale(), in.material(), in.thickness(), in.plies(), null, in.curved(), in.edge(), in.spacing(), in.dwell(), in.rest(),
+                null, in.temperature(), in.readings());
+        return Outcome.done(results, Protocol.check(facts).stream().map(Deviation::remark).toList());
     }
 }

@@ -42,9 +42,9 @@ public final class ApparentHardnessRule extends ReadingRule {
             return;
         }
         String spot = measurement.getKey().getSpot();
-        boolean curved = Readings.curvedSpot(spot);
+        boolean curved = Held.curved(measurement);
         String needed = Rounded.text(HardnessReading.neededThickness(scale), "mm");
-        List<String> restsOn = List.of("thickness=" + piece.getThickness(), "spot=" + spot, "property=" + measurement.getKey().getProperty());
+        List<String> restsOn = List.of("thickness=" + piece.getThickness(), "spot=" + spot, "curved=" + curved, "property=" + measurement.getKey().getProperty());
         switch (HardnessReading.kindOf(scale, piece.getThickness(), curved)) {
             case APPARENT -> out.accept(curved
                     ? finding(Severity.CAUTION, measurement, "key", "apparent.curved", restsOn, SOURCE, Pieces.name(trial, piece))

@@ -13,12 +13,12 @@ import org.flexwright.model.Measurement;
 import org.flexwright.model.Project;
 import org.flexwright.model.Specimen;
 import org.flexwright.model.Trial;
-import org.flexwright.testing.hardness.DurometerStandard;
+import org.flexwright.testing.Readings;
 import org.flexwright.testing.hardness.Requirement;
 import org.flexwright.testing.hardness.RubberKind;
 import org.osgi.service.component.annotations.Component;
 
-/** Too few durometer readings on a piece: three on a known material, five on an unknown one. */
+/** Too few durometer readings on a piece for the standard they follow; by that of rubber three on a known material, five on an unknown one. */
 @Component(service = FindingRule.class)
 public final class FewReadingsRule extends ReadingRule {
     /** Id of this rule. */
@@ -37,7 +37,9 @@ public final class FewReadingsRule extends ReadingRule {
     @Override
     public void at(Project project, Trial trial, Specimen piece, Measurement measurement, Consumer<Finding> out) {
         int count = Pieces.values(measurement).size();
-        Requirement needed = DurometerStandard.ISO_48_4.minReadings(known(trial) ? RubberKind.VULCANISED : RubberKind.UNKNOWN);
+        RubberKind said = Held.sort(measurement);
+        Requirement needed = Held.standard(measurement, Readings.gaugeOf(measurement.getKey().getProperty()))
+                .minReadings(said != RubberKind.UNKNOWN ? said : known(trial) ? RubberKind.VULCANISED : RubberKind.UNKNOWN);
         if (count == 0 || count >= needed.value()) {
             return;
         }

@@ -42,8 +42,8 @@ public final class WindowRule extends ReadingRule {
         }
         double median = Descriptive.median(values.stream().mapToDouble(Double::doubleValue).toArray());
         GaugeScale suited = ScaleChoice.suited(scale, median);
-        if (!ScaleChoice.inWindow(median) && suited != scale) {
-            out.accept(finding(Severity.CAUTION, measurement, "readings", "outside-window", List.of("median=" + median, "scale=" + scale), ScaleChoice.WINDOW_SOURCE,
+        if (!ScaleChoice.inWindow(median)) {
+            out.accept(finding(Severity.CAUTION, measurement, "readings", suited == scale ? "outside-window.alone" : "outside-window", List.of("median=" + median, "scale=" + scale), ScaleChoice.WINDOW_SOURCE,
                     Pieces.name(trial, piece), Rounded.text(median, ""), scale, suited));
         }
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
+import org.eclipse.emf.ecore.EClass;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
@@ -13,6 +14,7 @@ import org.eclipse.swt.widgets.Text;
 import org.flexwright.core.field.FieldText;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.reading.ReadingPrinter;
+import org.flexwright.core.reading.ReadingSummary;
 import org.flexwright.core.trial.Measurements;
 import org.flexwright.core.verdict.Doubts;
 import org.flexwright.model.Censoring;
@@ -39,6 +41,7 @@ public final class MeasurementRow extends Composite {
     private final Doing doing;
     private final PropertyDef property;
     private Composite leaving;
+    private HowRead howRead;
 
     /** A row for a measurement. */
     public MeasurementRow(Composite parent, PageContext context, Measurement measurement, Doing doing) {
@@ -63,9 +66,17 @@ public final class MeasurementRow extends Composite {
                 .ifPresent(doubt -> new Prose(words, kit, Doubts.word() + "  " + doubt, Ink.CAUTION, Role.BODY).setLayoutData(Grid.wide()));
         Kit.name(this, title + ": " + readings());
         if (property != null && !context.session().readOnly() && measurement.getReadings().size() > 0) {
-            Button leave = kit.action(this, "Leave one out…", this::unfold);
+            Composite actions = kit.pane(this, 1, Spacing.TIGHT);
+            actions.setLayoutData(new GridData(SWT.END, SWT.BEGINNING, false, false));
+            Button leave = kit.action(actions, "Leave one out…", this::unfold);
             Kit.name(leave, "Leave out a reading of " + title);
-            leave.setLayoutData(new GridData(SWT.END, SWT.BEGINNING, false, false));
+            leave.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
+            context.registries().measurementDetails(property.id()).filter(type -> measurement.getDetails() == null || measurement.getDetails().eClass() == type)
+                    .ifPresent(type -> {
+                        Button how = kit.action(actions, "How it was read…", () -> how(type));
+                        Kit.name(how, "How " + title + " was read");
+                        how.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
+                    });
         }
     }
 
@@ -120,6 +131,18 @@ public final class MeasurementRow extends Composite {
             words.add(measurement.getNote());
         }
         return String.join(", ", words);
+    }
+
+    private void how(EClass type) {
+        if (howRead != null) {
+            howRead.dispose();
+            howRead = null;
+        } else {
+            howRead = new HowRead(this, context, measurement, type, ReadingSummary.of(property, measurement), doing);
+            howRead.setLayoutData(Grid.wide(2));
+            howRead.setFocus();
+        }
+        ScrollPane.reflowAround(this);
     }
 
     private void unfold() {
