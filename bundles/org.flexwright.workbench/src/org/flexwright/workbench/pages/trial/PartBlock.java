@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
 
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.flexwright.core.field.FieldDescriptor;
 import org.flexwright.core.field.FieldDescriptors;
 import org.flexwright.core.field.FormModel;
@@ -18,6 +20,7 @@ import org.flexwright.workbench.kit.FindingStrip;
 import org.flexwright.workbench.kit.FormPane;
 import org.flexwright.workbench.kit.Grid;
 import org.flexwright.workbench.kit.Prose;
+import org.flexwright.workbench.kit.ScrollPane;
 import org.flexwright.workbench.kit.Spacing;
 import org.flexwright.workbench.pages.PageContext;
 import org.flexwright.workbench.pages.common.Block;
@@ -38,7 +41,9 @@ final class PartBlock {
     private Part part;
     private FormModel model;
     private FormPane form;
+    private Composite strips;
     private List<Object> shown = List.of();
+    private List<Finding> found;
 
     PartBlock(Composite parent, PageContext context, Doing doing) {
         this.context = context;
@@ -87,7 +92,6 @@ final class PartBlock {
         List<Finding> findings = context.projects().findings(part);
         List<Object> now = new ArrayList<>();
         now.add(part);
-        now.addAll(findings);
         for (Measurement m : part.getMeasurements()) {
             now.add(m);
             now.addAll(m.getReadings());
@@ -97,13 +101,30 @@ final class PartBlock {
         }
         if (!now.equals(shown)) {
             shown = now;
-            fill(findings);
+            found = null;
+            fill();
+        }
+        if (!findings.equals(found)) {
+            found = findings;
+            tell(findings);
         }
     }
 
-    private void fill(List<Finding> findings) {
+    /** Findings come and go while somebody types below them: the rows stay. */
+    private void tell(List<Finding> findings) {
+        for (Control old : strips.getChildren()) {
+            old.dispose();
+        }
+        findings.forEach(finding -> FindingStrip.of(strips, context.kit(), finding).setLayoutData(Grid.wide()));
+        ((GridData) strips.getLayoutData()).exclude = findings.isEmpty();
+        strips.setVisible(!findings.isEmpty());
+        ScrollPane.reflowAround(strips);
+    }
+
+    private void fill() {
         Composite body = readings.emptied();
-        findings.forEach(finding -> FindingStrip.of(body, context.kit(), finding).setLayoutData(Grid.wide()));
+        strips = context.kit().pane(body, 1, Spacing.TIGHT);
+        strips.setLayoutData(Grid.wide());
         if (part.getMeasurements().isEmpty()) {
             Prose.quiet(body, context.kit(), "Nothing was read on it yet.").setLayoutData(Grid.wide());
         }
