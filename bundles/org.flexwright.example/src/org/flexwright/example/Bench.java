@@ -183,6 +183,7 @@ final class Bench {
         session.setAt(moment(at));
         session.setRoomC(roomC);
         session.setRoomRh(roomRh);
+        session.setConditioningHours(2.0);
         session.setWho("maker (invented)");
         session.getInstruments().addAll(List.of(instruments));
         edit("Add session " + code, e -> {

@@ -41,6 +41,16 @@ class ReadingParserTest {
         assertEquals(List.of(61.0, 60.5, 62.0), readings.stream().map(ParsedReading::value).toList());
     }
 
+    @Test
+    void whatCannotBeReadAtAllIsRefusedInOneSentence() {
+        PropertyDef mass = property("a.mass", "Mass", QuantityKind.MASS, false);
+        assertEquals("\"-1.2 g\" is no reading of \"Mass\": 0 g or more is possible.", sentence(mass, "-1.2 g"));
+        assertEquals("\"104\" is no reading of \"Hardness\": a durometer reads from 0 to 100.", sentence(SHORE, "61; 104"));
+        PropertyDef share = property("a.rebound", "Rebound", QuantityKind.FRACTION, false).within(0, 100);
+        assertEquals("\"120\" is no reading of \"Rebound\": from 0 to 100 % is possible.", sentence(share, "120"));
+        assertEquals(-0.02, one(FORCE, "-0.02").value(), "a part that stays in pulls");
+    }
+
     @ParameterizedTest
     @CsvSource({"yes,true", "Y,true", "TRUE,true", "no,false", "n,false"})
     void yesAndNo(String typed, boolean yes) {

@@ -14,6 +14,7 @@ import org.flexwright.core.field.FieldText;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.model.Censoring;
 import org.flexwright.model.PropertyKey;
+import org.flexwright.numerics.Interval;
 import org.flexwright.quantity.QuantityException;
 import org.flexwright.quantity.QuantityParser;
 
@@ -29,7 +30,6 @@ public final class ReadingParser {
     private static final Pattern MORE = Pattern.compile("(?:>=?|≥|more than|over|above|at least)\\s*(.*)", Pattern.CASE_INSENSITIVE);
     private static final Pattern LESS = Pattern.compile("(?:<=?|≤|less than|under|below|at most)\\s*(.*)", Pattern.CASE_INSENSITIVE);
     private static final Pattern NONE_UP_TO = Pattern.compile("(?:no|none|not)\\b.*\\bup to\\s+(.*)", Pattern.CASE_INSENSITIVE);
-    private static final double SHORE_END = 100;
     /** Dwells closer than this, in seconds, are the same. */
     private static final double SAME_DWELL = 1e-6;
 
@@ -120,10 +120,20 @@ public final class ReadingParser {
         } catch (QuantityException e) {
             throw new Unreadable(say("quantity", e.getMessage()));
         }
-        if (property.kind().shore() && (value < 0 || value > SHORE_END)) {
+        if (property.kind().shore() && !property.possible().contains(value)) {
             throw new Unreadable(say("beyond-scale", typed, property.title()));
         }
+        if (!property.possible().contains(value)) {
+            throw new Unreadable(impossible(property, typed));
+        }
         return new ParsedReading(value, censoring, null, typed);
+    }
+
+    private static Message impossible(PropertyDef property, String typed) {
+        Interval possible = property.possible();
+        String low = FieldText.number(possible.low(), property.kind(), "");
+        return Double.isInfinite(possible.high()) ? say("impossible.below", typed, property.title(), low)
+                : say("impossible", typed, property.title(), FieldText.digits(possible.low()), FieldText.number(possible.high(), property.kind(), ""));
     }
 
     private static Message say(String key, Object... arguments) {

@@ -143,7 +143,7 @@ public record ControlReading(ControlPiece piece, Session session, PropertyDef pr
         if (spread != null) {
             return new ControlReading(piece, session, property, mine, usual, others, COVERAGE * spread, Basis.ENTERED);
         }
-        boolean hardness = property.kind().name().startsWith("SHORE");
+        boolean hardness = property.kind().shore();
         if (others >= FEWEST_SESSIONS) {
             double[] values = medians.entrySet().stream().filter(e -> e.getKey() != session).mapToDouble(Map.Entry::getValue).toArray();
             double sd = Descriptive.standardDeviation(values).orElseThrow();

@@ -235,6 +235,11 @@ public final class ReadingEntry {
         return spread().isEmpty() ? words("median", middle) : words("medianSpread", middle, FieldText.number(spread().getAsDouble(), property.kind(), ""));
     }
 
+    /** What the last readings on the current piece look like: readings all alike, one far from the others, one between two steps of the gauge. */
+    public List<String> hints() {
+        return ReadingHints.of(property, instrument, readings(piece())).stream().map(Message::text).toList();
+    }
+
     /** One sentence when the control piece reads off by more than it may; else empty. */
     public String controlNote() {
         return ControlReading.of(bench, property).filter(ControlReading::off).map(c -> words("controlOff", c.sentence())).orElse("");

@@ -308,6 +308,25 @@ class ReadingRulesTest {
         return part;
     }
 
+    @Test
+    void piecesThatJustCameInWereReadTooEarly() {
+        Session session = MODEL.createSession();
+        session.setId("s1");
+        session.setCode("S1");
+        project.getSessions().add(session);
+        assertEquals(List.of(), find(new ConditioningRule()), "nothing was read");
+        measure(part("P1", 6.0), TestingProperties.SHORE_A, 3.0, 45, 46, 45).setSession(session);
+        Finding unknown = only(new ConditioningRule());
+        assertEquals(Severity.NOTE, unknown.severity());
+        assertEquals("conditioningHours", unknown.feature());
+        session.setConditioningHours(0.5);
+        Finding early = only(new ConditioningRule());
+        assertEquals(Severity.CAUTION, early.severity());
+        assertEquals("Session S1: the pieces lay in the room for 0.5 h, less than 1 h, before they were read.", early.message().text());
+        session.setConditioningHours(1.0);
+        assertEquals(List.of(), find(new ConditioningRule()));
+    }
+
     private static Measurement measure(Part part, String property, Double dwell, double... values) {
         Measurement m = measurement("m-" + part.getCode(), property, dwell, values);
         part.getMeasurements().add(m);

@@ -18,6 +18,7 @@ import org.flexwright.core.find.Severity;
 import org.flexwright.core.process.ProcessKind;
 import org.flexwright.core.property.PropertyCatalogue;
 import org.flexwright.core.property.PropertyDef;
+import org.flexwright.core.trial.Instruments;
 import org.flexwright.core.verdict.Bench;
 import org.flexwright.model.ControlPiece;
 import org.flexwright.model.Instrument;
@@ -315,6 +316,29 @@ class CoreRulesTest {
     }
 
     @Test
+    void aGaugeWhoseCheckNoLongerHoldsSpeaksUp() {
+        Instrument gauge = ModelFactory.eINSTANCE.createInstrument();
+        gauge.setName("hand durometer");
+        project.getInstruments().add(gauge);
+        assertEquals(List.of(), ask(new CheckOverdueRule()), "nobody said how long a check holds");
+        gauge.setCheckEveryDays(365.0);
+        assertEquals("hand durometer has no check noted, though it is to be checked from time to time.", only(new CheckOverdueRule()));
+        gauge.setCheckedOn(Instruments.day(NOW).minusDays(365));
+        assertEquals(List.of(), ask(new CheckOverdueRule()), "it holds on its last day");
+        gauge.setCheckedOn(Instruments.day(NOW).minusDays(366));
+        String due = gauge.getCheckedOn().plusDays(365).toString();
+        assertEquals("hand durometer was last checked on " + gauge.getCheckedOn() + ", which held until " + due + ".", only(new CheckOverdueRule()));
+        Session session = session("S1");
+        session.setAt(NOW);
+        Measurement read = Bench.read(Bench.part(trial, "1"), Bench.HARDNESS, 50);
+        read.setSession(session);
+        read.setInstrument(gauge);
+        assertTrue(only(new CheckOverdueRule()).endsWith("which held until " + due + "; read since then in session S1."));
+        session.setAt(NOW.minusSeconds(5 * 86_400L));
+        assertFalse(only(new CheckOverdueRule()).contains("S1"), "it held then");
+    }
+
+    @Test
     void aSessionWithoutRoomTemperatureIsNotedWhenItWasUsed() {
         Session session = session("S1");
         assertEquals(List.of(), ask(new RoomUnknownRule()));
@@ -343,7 +367,7 @@ class CoreRulesTest {
     @Test
     void everyRuleHasItsOwnId() {
         List<FindingRule> rules = new ArrayList<>(List.of(new TightToleranceRule(), new ExpiredLotRule(), new UnconfirmedStepRule(), new NoReasonRule(),
-                new ChangedFactorsRule(List.of()), new ControlOffRule(), new RoomUnknownRule(), new AgeUnknownRule(), new ShortStockRule()));
+                new ChangedFactorsRule(List.of()), new ControlOffRule(), new RoomUnknownRule(), new CheckOverdueRule(), new AgeUnknownRule(), new ShortStockRule()));
         assertEquals(rules.size(), rules.stream().map(FindingRule::id).distinct().count());
     }
 }
