@@ -1,0 +1,183 @@
+package org.flexwright.testing.curve;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import org.flexwright.core.Rounded;
+import org.flexwright.core.Source;
+import org.flexwright.core.Watch;
+import org.flexwright.core.find.Remark;
+import org.flexwright.core.recording.CurvePlot;
+import org.flexwright.core.recording.CurvePlot.Curve;
+import org.flexwright.core.recording.Look;
+import org.flexwright.core.recording.RecordingData;
+import org.flexwright.core.recording.RecordingResult;
+import org.flexwright.model.Censoring;
+import org.flexwright.model.ChannelRole;
+import org.flexwright.model.Recording;
+import org.flexwright.numerics.Line;
+import org.flexwright.testing.Say;
+import org.flexwright.testing.TestingProperties;
+import org.flexwright.testing.data.PressDetails;
+import org.flexwright.testing.data.Slack;
+
+/**
+ * One press, read. A snap is seen when the force, after a peak, falls by more than 2 % of it and by more than five times its scatter; the least
+ * force is the lowest one until the force is back at the peak or the press ends.
+ */
+final class PressLook {
+    private static final double FALL = 0.02;
+    private static final double SCATTERS = 5;
+    /** A peak is at least this share of the highest force of the way in: smaller ones are contact and friction. */
+    private static final double BEYOND_NOISE = 0.05;
+    private static final double STIFF_FROM = 0.1;
+    private static final double STIFF_TO = 0.4;
+    private static final Source OWN = Source.commonPractice("force gauge and travel of the same press");
+
+    private final Recording recording;
+    private final PressDetails details;
+    private final double[] travel;
+    private final double[] force;
+    private final List<RecordingResult> results = new ArrayList<>();
+    private final List<Remark> remarks = new ArrayList<>();
+    private final Marks marks;
+
+    PressLook(Recording recording, PressDetails details, RecordingData data) {
+        this.recording = recording;
+        this.details = details;
+        this.marks = new Marks(recording);
+        travel = data.find(ChannelRole.TRAVEL).orElseThrow().values();
+        double[] raw = data.find(ChannelRole.FORCE).orElseThrow().values();
+        double zero = details == null || details.getZeroForce() == null ? 0 : details.getZeroForce();
+        force = raw.clone();
+        for (int i = 0; zero != 0 && i < force.length; i++) {
+            force[i] -= zero;
+        }
+    }
+
+    Look look(Watch watch) {
+        Trace trace = Trace.of(travel, force);
+        List<Trace.Branch> branches = trace.branches();
+        watch.check();
+        Optional<Trace.Branch> in = branches.stream().filter(Trace.Branch::out).findFirst();
+        if (in.isEmpty()) {
+            remarks.add(Say.caution(OWN, "curve.press.noWay"));
+        } else {
+            read(trace, in.get());
+        }
+        return new Look(List.of(plot(branches)), marks.all(), results, remarks);
+    }
+
+    private void read(Trace trace, Trace.Branch in) {
+        int peak = peak(trace, in);
+        boolean snaps = peak >= 0;
+        int highest = snaps ? peak : trace.highest(in.from(), in.to());
+        if (!(force[highest] > 0)) {
+            remarks.add(Say.caution(OWN, "curve.press.noForce"));
+            return;
+        }
+        Slack slack = details == null ? Slack.UNKNOWN : details.getSlack();
+        double contact = marks.at("contact", trace.begin(in.from(), highest, slack));
+        if (slack == Slack.UNKNOWN && !marks.byHand("contact")) {
+            remarks.add(Say.note(Source.commonPractice(), "curve.slack.usual"));
+        }
+        rest(trace, in.from(), highest);
+        highest = nearest(in, marks.at("peak", travel[highest]));
+        double peakForce = force[highest];
+        Double half = ForceGauge.halfWidth(recording.getInstrument(), trace.step());
+        if (half == null) {
+            remarks.add(Say.note(Source.commonPractice(), "curve.noBand"));
+        }
+        if (!snaps && !marks.byHand("peak")) {
+            results.add(new RecordingResult("peak-force", Say.message("curve.result.peak-force").text(), TestingProperties.PEAK_FORCE, peakForce, half, "N", OWN,
+                    Censoring.MORE_THAN));
+            remarks.add(Say.note(OWN, "curve.press.noSnap", Rounded.text(peakForce, "N"), Rounded.text(travel[in.to()] - contact, "mm")));
+        } else {
+            snap(in, highest, contact, half);
+        }
+        stiffness(trace, in.from(), highest);
+    }
+
+    /** Row of the first peak behind which the force falls; -1 when it never does. A lead-in that only drifts down is no peak: the force must have risen to it by as much. */
+    private int peak(Trace trace, Trace.Branch in) {
+        double highest = force[trace.highest(in.from(), in.to())];
+        int best = in.from();
+        double least = force[best];
+        double leastBefore = least;
+        for (int i = in.from() + 1; i <= in.to(); i++) {
+            least = Math.min(least, force[i]);
+            double enough = Math.max(FALL * Math.abs(force[best]), SCATTERS * trace.step());
+            if (force[i] > force[best]) {
+                best = i;
+                leastBefore = least;
+            } else if (force[best] - force[i] > enough) {
+                if (force[best] - leastBefore > enough && force[best] > BEYOND_NOISE * highest) {
+                    return best;
+                }
+                best = i;
+                least = force[i];
+                leastBefore = least;
+            }
+        }
+        return -1;
+    }
+
+    private void snap(Trace.Branch in, int peak, double contact, Double half) {
+        int least = peak;
+        for (int i = peak + 1; i <= in.to() && force[i] <= force[peak]; i++) {
+            least = force[i] < force[least] ? i : least;
+        }
+        least = nearest(in, marks.at("least", travel[least]));
+        double p = force[peak];
+        double l = force[least];
+        result("peak-force", TestingProperties.PEAK_FORCE, p, half, "N");
+        result("least-force", TestingProperties.LEAST_FORCE, l, half, "N");
+        Double ratioHalf = half == null ? null : half * Math.sqrt(1 + l * l / (p * p)) / p;
+        result("snap-ratio", TestingProperties.SNAP_RATIO, (p - l) / p, ratioHalf, "");
+        result("peak-travel", CurveProperties.PEAK_TRAVEL, travel[peak] - contact, null, "mm");
+        result("least-travel", CurveProperties.LEAST_TRAVEL, travel[least] - contact, null, "mm");
+        if (least == in.to()) {
+            remarks.add(Say.caution(OWN, "curve.press.leastAtEnd"));
+        }
+        if (l <= 0) {
+            remarks.add(Say.note(OWN, "curve.press.stays"));
+        }
+    }
+
+    private void stiffness(Trace trace, int from, int peak) {
+        int a = trace.begun(from, peak, STIFF_FROM * force[peak]);
+        int b = trace.begun(from, peak, STIFF_TO * force[peak]);
+        if (b - a < 2) {
+            remarks.add(Say.note(OWN, "curve.press.fewRows"));
+            return;
+        }
+        trace.line(a, b).map(Line::slope).filter(s -> s > 0).ifPresent(s -> result("stiffness", null, s, null, "N/mm"));
+    }
+
+    private void rest(Trace trace, int from, int peak) {
+        boolean said = details != null && details.getZeroForce() != null;
+        double first = force[from];
+        if (!said && Math.abs(first) > Math.max(FALL * force[peak], SCATTERS * trace.step())) {
+            remarks.add(Say.caution(Source.commonPractice(), "curve.rest", Rounded.text(first, "N")));
+        }
+    }
+
+    private int nearest(Trace.Branch branch, double place) {
+        int best = branch.from();
+        for (int i = branch.from(); i <= branch.to(); i++) {
+            best = Math.abs(travel[i] - place) < Math.abs(travel[best] - place) ? i : best;
+        }
+        return best;
+    }
+
+    private void result(String id, String property, double value, Double half, String unit) {
+        results.add(new RecordingResult(id, Say.message("curve.result." + id).text(), property, value, half, unit, OWN));
+    }
+
+    private CurvePlot plot(List<Trace.Branch> branches) {
+        List<Curve> curves = Branches.curves(branches, travel, force);
+        return new CurvePlot("force", Say.message("curve.plot.press").text(), true, Say.message("curve.axis.travel").text(), "mm", Say.message("curve.axis.force").text(), "N",
+                curves);
+    }
+}
