@@ -3,6 +3,7 @@ package org.flexwright.core.recording;
 import java.util.Objects;
 
 import org.flexwright.core.Source;
+import org.flexwright.core.field.FieldText;
 import org.flexwright.model.Censoring;
 
 /**
@@ -32,5 +33,16 @@ public record RecordingResult(String id, String title, String property, double v
     /** A value that is no mere bound. */
     public RecordingResult(String id, String title, String property, double value, Double halfWidth, String unit, Source source) {
         this(id, title, property, value, halfWidth, unit, source, Censoring.NONE);
+    }
+
+    /** Value, band and unit, rounded to the band: {@code 0.79 ± 0.02 N}; a bound as {@code > 5 N}. */
+    public String words() {
+        String bound = switch (censoring) {
+            case NONE -> "";
+            case MORE_THAN -> "> ";
+            case LESS_THAN -> "< ";
+        };
+        String number = halfWidth == null || !(halfWidth > 0) ? FieldText.digits(value) : FieldText.rounded(value, halfWidth) + " ± " + FieldText.rounded(halfWidth, halfWidth);
+        return (bound + number + " " + unit).strip();
     }
 }

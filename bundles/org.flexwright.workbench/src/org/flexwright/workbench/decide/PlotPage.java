@@ -1,22 +1,16 @@
 package org.flexwright.workbench.decide;
 
-import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 
-import org.eclipse.core.runtime.ILog;
 import org.eclipse.emf.ecore.EObject;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.FileDialog;
 import org.flexwright.core.view.Comparison;
 import org.flexwright.core.view.PlotModel;
-import org.flexwright.report.PlotFile;
 import org.flexwright.workbench.kit.ChartPane;
 import org.flexwright.workbench.kit.EmptyState;
 import org.flexwright.workbench.kit.Grid;
@@ -25,6 +19,7 @@ import org.flexwright.workbench.kit.Palette.Ink;
 import org.flexwright.workbench.kit.Spacing;
 import org.flexwright.workbench.pages.EditorPage;
 import org.flexwright.workbench.pages.PageContext;
+import org.flexwright.workbench.pages.common.ChartFiles;
 import org.flexwright.workbench.pages.common.Flow;
 import org.flexwright.workbench.pages.common.Notice;
 import org.flexwright.workbench.pages.common.PickBox;
@@ -39,17 +34,11 @@ final class PlotPage implements EditorPage {
     private final EmptyState empty;
     private final Composite full;
     private final PickBox<Integer> target;
-    private final Notice notice;
     private final Composite stack;
     private final EmptyState nothing;
     private final ChartPane chart;
     private Comparison comparison;
     private String targetId = "";
-
-    /** Writes the chart into a file. */
-    private interface Writer {
-        void write(Path file) throws IOException;
-    }
 
     PlotPage(Composite parent, PageContext context) {
         this.context = context;
@@ -65,22 +54,15 @@ final class PlotPage implements EditorPage {
         kit.text(bar, "Target");
         target = new PickBox<>(bar, kit, "Target to draw", null, row -> comparison.rows().get(row).title() + ", " + comparison.rows().get(row).limits());
         target.whenChosen(this::draw);
-        kit.action(bar, "Save as &PNG…", () -> save("png", chart()::exportPng));
-        kit.action(bar, "Save as &SVG…", () -> save("svg", chart()::exportSvg));
-        kit.action(bar, "Save as &CSV…", () -> save("csv", chart()::exportCsv));
-        notice = new Notice(full, kit, 1);
+        Notice notice = new Notice(full, kit, 1);
         stack = kit.pane(full, 1, Spacing.NONE);
         stack.setLayout(new StackLayout());
         stack.setLayoutData(Grid.fill());
         nothing = new EmptyState(stack, kit, "No trial has a number for this target yet.", null, null);
         chart = new ChartPane(stack, kit);
-        chart.setSvgWriter(PlotFile::svg);
+        ChartFiles.actions(bar, kit, context, chart, notice::say);
         compare();
         Settling.keep(kit, root, () -> { });
-    }
-
-    private ChartPane chart() {
-        return chart;
     }
 
     private void compare() {
@@ -102,25 +84,6 @@ final class PlotPage implements EditorPage {
         plot.ifPresent(chart::show);
         ((StackLayout) stack.getLayout()).topControl = plot.isPresent() ? chart : nothing;
         stack.layout();
-    }
-
-    private void save(String ending, Writer writer) {
-        FileDialog dialog = new FileDialog(root.getShell(), SWT.SAVE);
-        dialog.setFilterExtensions(new String[] {"*." + ending});
-        dialog.setFileName("plot." + ending);
-        dialog.setOverwrite(true);
-        String chosen = dialog.open();
-        if (chosen == null) {
-            return;
-        }
-        try {
-            writer.write(Path.of(chosen));
-            notice.say("");
-            context.status("Saved " + chosen);
-        } catch (IOException e) {
-            ILog.get().warn("The plot could not be written.", e);
-            notice.say("The plot could not be written to " + chosen + ": the folder must be there and take new files.");
-        }
     }
 
     @Override

@@ -15,6 +15,7 @@ import org.flexwright.core.exchange.ProjectJson;
 import org.flexwright.core.exchange.Shadow;
 import org.flexwright.core.session.DetailsPackage;
 import org.flexwright.core.session.Snapshot;
+import org.flexwright.workbench.project.LongJob;
 import org.flexwright.workbench.project.ProjectService;
 import org.flexwright.workbench.project.Trouble;
 import org.osgi.framework.FrameworkUtil;
@@ -59,15 +60,15 @@ public final class Exchange {
     /** Puts an archive into a new folder and opens it. */
     public Job restore(Path archive, Path folder) {
         List<DetailsPackage> packages = projects.registries().packages();
-        return started(new ExchangeJob<>("Restoring", shell.getDisplay(), watch -> {
+        return started(new LongJob<>("Restoring", shell.getDisplay(), watch -> {
             try (Backup backup = Backup.open(archive)) {
                 return backup.restore(Shadow.store(packages), folder, watch);
             }
         }, made -> Trouble.guard(shell, "Not opened", () -> projects.open(made)), why -> Trouble.tell(shell, "Not restored", why)));
     }
 
-    private Job start(String name, ExchangeJob.Work<Path> work, String done, String failed, String sentence) {
-        return started(new ExchangeJob<>(name, shell.getDisplay(), work, to -> {
+    private Job start(String name, LongJob.Work<Path> work, String done, String failed, String sentence) {
+        return started(new LongJob<>(name, shell.getDisplay(), work, to -> {
             if (!shell.isDisposed() && Files.exists(to)) {
                 MessageDialog.openInformation(shell, done, sentence + to);
             }

@@ -39,6 +39,7 @@ import org.flexwright.workbench.kit.Palette.Ink;
 import org.flexwright.workbench.kit.Kit;
 import org.flexwright.workbench.kit.Spacing;
 import org.flexwright.workbench.kit.Type.Role;
+import org.flexwright.workbench.project.LongJob;
 import org.flexwright.workbench.project.ProjectService;
 import org.flexwright.workbench.project.Trouble;
 
@@ -169,7 +170,7 @@ public final class ImportDialog extends Dialog {
         List<DetailsPackage> packages = projects.registries().packages();
         ImportOptions asked = options;
         Job[] mine = new Job[1];
-        looking = new ExchangeJob<>("Reading tables", getShell().getDisplay(), watch -> {
+        looking = new LongJob<>("Reading tables", getShell().getDisplay(), watch -> {
             try (Shadow shadow = Shadow.of(now, packages)) {
                 return TableImport.plan(shadow.session(), packages, place, asked, watch);
             }

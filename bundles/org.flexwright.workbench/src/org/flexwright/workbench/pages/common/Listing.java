@@ -2,8 +2,10 @@ package org.flexwright.workbench.pages.common;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Predicate;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
@@ -61,10 +63,19 @@ public final class Listing<T> {
      * @param most rows shown at once before it scrolls; 0: as many as its layout gives room for
      */
     public Listing(Composite parent, Kit kit, String name, int most, List<Column<T>> columns) {
+        this(parent, kit, name, most, columns, SWT.NONE);
+    }
+
+    /** An empty table whose rows can be ticked. */
+    public static <T> Listing<T> ticked(Composite parent, Kit kit, String name, int most, List<Column<T>> columns) {
+        return new Listing<>(parent, kit, name, most, columns, SWT.CHECK);
+    }
+
+    private Listing(Composite parent, Kit kit, String name, int most, List<Column<T>> columns, int ticks) {
         this.kit = kit;
         this.most = most;
         this.columns = List.copyOf(columns);
-        table = new Table(parent, SWT.FULL_SELECTION | SWT.SINGLE | SWT.V_SCROLL);
+        table = new Table(parent, ticks | SWT.FULL_SELECTION | SWT.SINGLE | SWT.V_SCROLL);
         kit.dress(table, Ink.INK, Ink.PAPER, Role.BODY);
         Kit.name(table, name);
         table.setHeaderVisible(true);
@@ -192,8 +203,28 @@ public final class Listing<T> {
     /** Called when a person chooses a thing. */
     public void whenChosen(Consumer<T> listener) {
         table.addListener(SWT.Selection, event -> {
-            if (!showing) {
+            if (!showing && event.detail != SWT.CHECK) {
                 listener.accept(chosen());
+            }
+        });
+    }
+
+    /** Ticks those rows and no others, without telling anybody. */
+    public void tick(Predicate<T> ticked) {
+        for (int i = 0; i < things.size() && i < table.getItemCount(); i++) {
+            boolean on = ticked.test(things.get(i));
+            if (table.getItem(i).getChecked() != on) {
+                table.getItem(i).setChecked(on);
+            }
+        }
+    }
+
+    /** Called with the thing and whether it is ticked now when a person ticks a row or takes the tick away. */
+    @SuppressWarnings("unchecked") // items hold what was shown
+    public void whenTicked(BiConsumer<T, Boolean> listener) {
+        table.addListener(SWT.Selection, event -> {
+            if (event.detail == SWT.CHECK) {
+                listener.accept((T) event.item.getData(), ((TableItem) event.item).getChecked());
             }
         });
     }

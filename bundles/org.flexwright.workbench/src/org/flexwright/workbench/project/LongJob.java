@@ -1,4 +1,4 @@
-package org.flexwright.workbench.exchange;
+package org.flexwright.workbench.project;
 
 import java.io.IOException;
 import java.util.concurrent.CancellationException;
@@ -13,12 +13,12 @@ import org.eclipse.swt.widgets.Display;
 import org.flexwright.core.Watch;
 import org.flexwright.core.session.RefusedException;
 import org.flexwright.core.session.StoreException;
-import org.flexwright.workbench.project.Trouble;
 
 /** Something long off the screen's thread, with progress and cancel; what comes of it is told on the screen's thread. */
-final class ExchangeJob<T> extends Job {
+public final class LongJob<T> extends Job {
     /** The work; ends with a CancellationException when it was cancelled. */
-    interface Work<T> {
+    public interface Work<T> {
+        /** Does it. */
         T with(Watch watch) throws IOException;
     }
 
@@ -27,7 +27,13 @@ final class ExchangeJob<T> extends Job {
     private final Consumer<T> done;
     private final Consumer<String> failed;
 
-    ExchangeJob(String name, Display display, Work<T> work, Consumer<T> done, Consumer<String> failed) {
+    /**
+     * Work of that name; schedule it.
+     *
+     * @param done   takes what came of it
+     * @param failed takes one sentence
+     */
+    public LongJob(String name, Display display, Work<T> work, Consumer<T> done, Consumer<String> failed) {
         super(name);
         this.display = display;
         this.work = work;

@@ -1,4 +1,4 @@
-package org.flexwright.workbench.exchange;
+package org.flexwright.workbench.project;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.flexwright.core.Watch;
