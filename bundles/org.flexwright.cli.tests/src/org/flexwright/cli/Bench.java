@@ -2,7 +2,9 @@ package org.flexwright.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.io.BufferedReader;
 import java.io.PrintWriter;
+import java.io.StringReader;
 import java.io.StringWriter;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -55,16 +57,28 @@ final class Bench {
     }
 
     Cli cli(PrintWriter out, PrintWriter err) {
-        return new Cli(new CliServices(registries, clock, folder, "tester", "1.0.0.test", List.of(), (what, problem) -> {
+        return new Cli(services(), out, err);
+    }
+
+    private CliServices services() {
+        return new CliServices(registries, clock, folder, "tester", "1.0.0.test", List.of(), (what, problem) -> {
             logged.add(what);
             return "the test's log";
-        }), out, err);
+        });
     }
 
     Run run(String... args) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         int status = cli(new PrintWriter(out), new PrintWriter(err)).run(List.of(args));
+        return new Run(status, out.toString(), err.toString());
+    }
+
+    /** Runs while these lines are typed. */
+    Run typing(String lines, String... args) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        int status = new Cli(services(), new BufferedReader(new StringReader(lines)), new PrintWriter(out), new PrintWriter(err)).run(List.of(args));
         return new Run(status, out.toString(), err.toString());
     }
 

@@ -1,6 +1,9 @@
 package org.flexwright.cli;
 
+import java.io.BufferedReader;
+import java.io.InputStreamReader;
 import java.io.PrintWriter;
+import java.nio.charset.Charset;
 import java.util.List;
 
 import org.flexwright.core.session.RefusedException;
@@ -19,13 +22,20 @@ import picocli.CommandLine.Spec;
 /** The command line: nouns and verbs over the same services the window uses. Runs without OSGi when given its services. */
 public final class Cli {
     private final CliServices services;
+    private final BufferedReader in;
     private final PrintWriter out;
     private final PrintWriter err;
     private final Gson gson = new GsonBuilder().setPrettyPrinting().serializeNulls().disableHtmlEscaping().create();
 
     /** A command line that prints results to {@code out} and complaints to {@code err}. */
     public Cli(CliServices services, PrintWriter out, PrintWriter err) {
+        this(services, new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset())), out, err);
+    }
+
+    /** The same with what is typed while it runs. */
+    Cli(CliServices services, BufferedReader in, PrintWriter out, PrintWriter err) {
         this.services = services;
+        this.in = in;
         this.out = out;
         this.err = err;
     }
@@ -60,6 +70,16 @@ public final class Cli {
 
     CliServices services() {
         return services;
+    }
+
+    /** What is typed while a command runs. */
+    BufferedReader in() {
+        return in;
+    }
+
+    /** Where a command that goes on speaks meanwhile. */
+    PrintWriter out() {
+        return out;
     }
 
     static Cli of(CommandSpec spec) {
@@ -126,7 +146,7 @@ public final class Cli {
 
         static List<Object> nouns() {
             return List.of(new ProjectNoun(), new NeedNoun(), new ReferenceNoun(), new TargetNoun(), new StockNouns.MaterialNoun(), new StockNouns.LotNoun(),
-                    new StockNouns.InstrumentNoun(), new ControlNoun(), new StockNouns.SessionNoun(), new TrialNoun(), new BenchNoun(), new PremixNoun(), new RecipeNoun(), new PackNoun(), new BatchNoun(), new MouldNoun(), new StockNoun(), new CostCall(),
+                    new InstrumentNoun(), new ControlNoun(), new SessionNoun(), new TrialNoun(), new BenchNoun(), new PremixNoun(), new RecipeNoun(), new PackNoun(), new BatchNoun(), new MouldNoun(), new StockNoun(), new CostCall(),
                     new CalcNoun(),
                     new AgeingNoun(), new PluginNoun(), new ReportCall(), new FindCall(),
                     new ExportNoun(), new ImportNoun(), new BackupNoun(),

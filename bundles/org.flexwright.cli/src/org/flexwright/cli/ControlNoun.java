@@ -14,8 +14,43 @@ import picocli.CommandLine.Parameters;
 
 /** Kept pieces that are read at the start of each session, to see the gauge drift. */
 @Command(name = "control", description = "Kept pieces read at the start of each session, to see the gauge drift.", mixinStandardHelpOptions = true,
-        footer = { "", "Example: flexwright control add --code K1 --thickness 8mm" }, subcommands = { ControlNoun.Add.class, ControlNoun.Read.class })
+        footer = { "", "Example: flexwright control add --code K1 --thickness 8mm" }, subcommands = { ControlNoun.Add.class, ControlNoun.Change.class, ControlNoun.Read.class })
 final class ControlNoun extends Noun {
+
+    /** What it reads when all is well. */
+    static final class Usual {
+        @Option(names = "--usual", description = "What it reads when all is well, in the unit of its gauge.")
+        String usual;
+        @Option(names = "--usual-spread", description = "Standard deviation of its reading from session to session; off by more than twice that puts a session in doubt.")
+        String spread;
+        @Option(names = "--usual-from", description = "Where these come from: a certificate, its marking, own sessions.")
+        String from;
+
+        Inputs inputs() {
+            return new Inputs().put("usual", usual).put("usualSpread", spread).put("usualFrom", from);
+        }
+    }
+
+    @Command(name = "change", description = "Say what a control piece reads when all is well.", mixinStandardHelpOptions = true,
+            footer = { "", "Example: flexwright control change K1 --usual 61 --usual-spread 0.5 --usual-from \"12 own sessions\"" })
+    static final class Change extends ProjectCall {
+        @Parameters(paramLabel = "PIECE", description = "Code of the control piece.")
+        String code;
+        @Mixin
+        Usual usual = new Usual();
+
+        @Override
+        protected Reply work(CliServices services, ProjectSession session) {
+            ControlPiece piece = Find.controlPiece(session.project(), code);
+            Inputs inputs = usual.inputs();
+            if (inputs.isEmpty()) {
+                throw new UsageException("Say what to change: --usual, --usual-spread or --usual-from.");
+            }
+            var values = inputs.read(piece, services.clock());
+            session.execute("Change control piece " + piece.getCode(), edit -> values.forEach((feature, value) -> edit.set(piece, feature, value)));
+            return new Reply(id()).words("control", piece.getCode());
+        }
+    }
 
     @Command(name = "add", description = "Add a control piece.", mixinStandardHelpOptions = true,
             footer = { "", "Example: flexwright control add --code K1 --thickness 8mm --made-at 2025-11-03T10:00" })
@@ -26,13 +61,15 @@ final class ControlNoun extends Noun {
         String thickness;
         @Option(names = "--made-at", description = "From when its age counts.")
         String madeAt;
+        @Mixin
+        Usual usual = new Usual();
 
         @Override
         protected Reply work(CliServices services, ProjectSession session) {
             StockNouns.refuseTwice("control piece", session.project().getControlPieces(), ControlPiece::getCode, code);
             ControlPiece piece = ModelFactory.eINSTANCE.createControlPiece();
             piece.setPieceKind(PieceKind.TEST_PIECE);
-            new Inputs().put("code", code).put("thickness", thickness).put("madeAt", madeAt).fill(piece, services.clock());
+            usual.inputs().put("code", code).put("thickness", thickness).put("madeAt", madeAt).fill(piece, services.clock());
             session.execute("Add control piece " + code, edit -> edit.add(edit.project(), ModelPackage.Literals.PROJECT__CONTROL_PIECES, piece));
             return new Reply(id()).words("control", code);
         }

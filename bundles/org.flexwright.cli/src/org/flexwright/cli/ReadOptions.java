@@ -6,11 +6,14 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 import org.flexwright.core.naming.Find;
+import org.flexwright.core.property.PropertyCatalogue;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.reading.ReadingInput;
 import org.flexwright.core.reading.ReadingParser;
 import org.flexwright.core.session.Edit;
 import org.flexwright.core.trial.Measurements;
+import org.flexwright.core.verdict.Doubts;
+import org.flexwright.core.view.ReadingHints;
 import org.flexwright.model.Instrument;
 import org.flexwright.model.Measurement;
 import org.flexwright.model.ModelPackage;
@@ -56,10 +59,12 @@ final class ReadOptions {
     private Double temperature;
     private MeasurementDetails held;
     private String note = "";
+    private PropertyCatalogue properties;
 
     /** Reads all of it; throws UsageException on the first that is not accepted. */
     void read(CliServices services, Project project, Specimen piece) {
-        def = Find.property(services.registries().properties(), property);
+        properties = services.registries().properties();
+        def = Find.property(properties, property);
         at0 = session == null ? null : Find.session(project, session);
         gauge = instrument == null ? null : Find.instrument(project, instrument);
         key = conditions.key(def, services);
@@ -101,7 +106,10 @@ final class ReadOptions {
         if (!note.isEmpty()) {
             reply.notice(note);
         }
-        return ReadingReply.of(reply, def, piece.getMeasurements().get(piece.getMeasurements().size() - 1));
+        Measurement added = piece.getMeasurements().get(piece.getMeasurements().size() - 1);
+        ReadingHints.of(def, gauge, added.getReadings()).forEach(hint -> reply.notice(hint.text()));
+        Doubts.sentence(added, properties).ifPresent(doubt -> reply.notice(Doubts.word() + ": " + doubt));
+        return ReadingReply.of(reply, def, added);
     }
 
     PropertyDef property() {

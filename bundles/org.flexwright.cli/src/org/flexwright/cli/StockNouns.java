@@ -4,17 +4,14 @@ import java.util.List;
 
 import org.flexwright.core.naming.Find;
 import org.flexwright.core.session.ProjectSession;
-import org.flexwright.core.trial.BenchSessions;
 import org.flexwright.core.trial.Lots;
 import org.flexwright.core.trial.MaterialValues;
-import org.flexwright.model.Instrument;
 import org.flexwright.model.Lot;
 import org.flexwright.model.MaterialGrade;
 import org.flexwright.model.MaterialValue;
 import org.flexwright.model.ModelFactory;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Project;
-import org.flexwright.model.Session;
 import org.flexwright.core.property.FamilyReach;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.quantity.Unit;
@@ -22,7 +19,7 @@ import org.flexwright.quantity.Unit;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-/** What stands on the shelf and on the bench: materials, lots, instruments, sessions. */
+/** What stands on the shelf: materials and lots. */
 final class StockNouns {
     private StockNouns() {
     }
@@ -185,82 +182,6 @@ final class StockNouns {
                     .put("sheetDate", sheetDate).put("sheetRevision", sheetRevision).fill(lot, services.clock());
             session.execute("Add lot " + code, edit -> Lots.add(edit, grade, lot));
             return new Reply(id()).words("material", material).words("lot", code);
-        }
-    }
-
-    /** Instruments. */
-    @Command(name = "instrument", description = "Gauges and balances.", mixinStandardHelpOptions = true,
-            footer = { "", "Example: flexwright instrument add --name \"bench durometer\" --kind durometer --unit \"Shore A\" --resolution 0.5 --accuracy 1" },
-            subcommands = InstrumentAdd.class)
-    static final class InstrumentNoun extends Noun {
-    }
-
-    @Command(name = "add", description = "Add an instrument.", mixinStandardHelpOptions = true, footer = { "",
-            "Example: flexwright instrument add --name \"bench durometer\" --kind durometer --unit \"Shore A\" --resolution 0.5 --accuracy 1" })
-    static final class InstrumentAdd extends ProjectCall {
-        /** Rules look for some of these words, so others would pass them by unnoticed. */
-        private static final List<String> KINDS = List.of("durometer", "balance", "force gauge", "calliper", "micrometer", "stopwatch", "camera",
-                "thermometer", "other");
-
-        @Option(names = "--name", required = true, description = "What you call it.")
-        String name;
-        @Option(names = "--kind", description = "durometer, balance, force gauge, calliper, micrometer, stopwatch, camera, thermometer or other.")
-        String kind;
-        @Option(names = "--unit", description = "Unit of resolution and accuracy.")
-        String unit;
-        @Option(names = "--resolution", description = "One step of the display.")
-        String resolution;
-        @Option(names = "--accuracy", description = "Half width given by its maker or check.")
-        String accuracy;
-
-        @Override
-        protected Reply work(CliServices services, ProjectSession session) {
-            Project project = session.project();
-            refuseTwice("instrument", project.getInstruments(), Instrument::getName, name);
-            Instrument instrument = ModelFactory.eINSTANCE.createInstrument();
-            new Inputs().put("name", name).put("kind", kind == null ? null : Find.one("kind of instrument", KINDS, k -> k, kind)).put("resolution", resolution).put("accuracy", accuracy).fill(instrument,
-                    services.clock());
-            instrument.setUnit(unit);
-            session.execute("Add instrument " + name, edit -> edit.add(project, ModelPackage.Literals.PROJECT__INSTRUMENTS, instrument));
-            return new Reply(id()).words("instrument", name);
-        }
-    }
-
-    /** Sessions. */
-    @Command(name = "session", description = "Times at the bench.", mixinStandardHelpOptions = true,
-            footer = { "", "Example: flexwright session add --code S1 --room 23degC --humidity 45" }, subcommands = SessionAdd.class)
-    static final class SessionNoun extends Noun {
-    }
-
-    @Command(name = "add", description = "Add a session: room, person, instruments.", mixinStandardHelpOptions = true,
-            footer = { "", "Example: flexwright session add --code S1 --room 23degC --humidity 45 --who Kim --instrument \"bench durometer\"" })
-    static final class SessionAdd extends ProjectCall {
-        @Option(names = "--code", required = true, description = "Short code.")
-        String code;
-        @Option(names = "--at", description = "When; now when left out.")
-        String at;
-        @Option(names = "--room", description = "Room temperature, e.g. 23degC.")
-        String room;
-        @Option(names = "--humidity", description = "Room humidity, e.g. 45%%RH.")
-        String humidity;
-        @Option(names = "--who", description = "Who is at the bench.")
-        String who;
-        @Option(names = "--instrument", description = "Instrument used; repeat for more.")
-        List<String> instruments = List.of();
-        @Option(names = "--control", description = "Code of the control piece that is read at its start.")
-        String control;
-
-        @Override
-        protected Reply work(CliServices services, ProjectSession session) {
-            Project project = session.project();
-            Session added = ModelFactory.eINSTANCE.createSession();
-            added.setAt(services.clock().instant());
-            added.setWho(services.who());
-            new Inputs().put("code", code).put("at", at).put("roomC", room).put("roomRh", humidity).put("who", who).fill(added, services.clock());
-            added.setControlPiece(control == null ? null : Find.controlPiece(project, control));
-            instruments.forEach(name -> added.getInstruments().add(Find.instrument(project, name)));
-            session.execute("Add session " + code, edit -> BenchSessions.add(edit, added));
-            return new Reply(id()).words("session", code);
         }
     }
 }

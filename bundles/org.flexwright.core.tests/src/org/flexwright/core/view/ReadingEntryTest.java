@@ -6,8 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 
+import org.flexwright.core.Source;
 import org.flexwright.core.field.OpenProject;
+import org.flexwright.core.property.PropertyCatalogue;
+import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.verdict.Bench;
 import org.flexwright.model.ControlPiece;
@@ -17,12 +22,26 @@ import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Part;
 import org.flexwright.model.Session;
 import org.flexwright.model.Trial;
+import org.flexwright.quantity.QuantityKind;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class ReadingEntryTest {
+    private static final PropertyCatalogue PROPERTIES = new PropertyCatalogue() {
+        @Override
+        public List<PropertyDef> all() {
+            return List.of(Bench.HARDNESS, APPARENT, Bench.INVERTED);
+        }
+
+        @Override
+        public Optional<PropertyDef> find(String id) {
+            return all().stream().filter(p -> p.id().equals(id)).findFirst();
+        }
+    };
+    private static final PropertyDef APPARENT = new PropertyDef("t.apparent", "Apparent hardness", QuantityKind.SHORE_A, false, Set.of(), "", Source.commonPractice());
+
     @TempDir
     Path folder;
     private ProjectSession project;
@@ -50,7 +69,7 @@ class ReadingEntryTest {
                 edit.add(trial, ModelPackage.Literals.TRIAL__PARTS, part);
             }
         });
-        entry = new ReadingEntry(project, bench, Bench.HARDNESS, Bench.key(Bench.HARDNESS), gauge, trial.getParts(), 3);
+        entry = new ReadingEntry(project, bench, Bench.HARDNESS, Bench.key(Bench.HARDNESS), gauge, trial.getParts(), 3, PROPERTIES);
     }
 
     @AfterEach
@@ -83,7 +102,7 @@ class ReadingEntryTest {
 
     @Test
     void medianSpreadAndTheLastFiveRunAlong() {
-        entry = new ReadingEntry(project, bench, Bench.HARDNESS, Bench.key(Bench.HARDNESS), gauge, trial.getParts().subList(0, 1), 7);
+        entry = new ReadingEntry(project, bench, Bench.HARDNESS, Bench.key(Bench.HARDNESS), gauge, trial.getParts().subList(0, 1), 7, PROPERTIES);
         entry.goTo(1);
         assertEquals("", entry.summary());
         type("48");
@@ -124,7 +143,7 @@ class ReadingEntryTest {
         Session later = ModelFactory.eINSTANCE.createSession();
         later.setControlPiece(control);
         project.execute("later", edit -> edit.add(edit.project(), ModelPackage.Literals.PROJECT__SESSIONS, later));
-        entry = new ReadingEntry(project, later, Bench.HARDNESS, Bench.key(Bench.HARDNESS), gauge, trial.getParts(), 3);
+        entry = new ReadingEntry(project, later, Bench.HARDNESS, Bench.key(Bench.HARDNESS), gauge, trial.getParts(), 3, PROPERTIES);
         type("52.5", "52.5", "52.5");
         assertEquals("", entry.controlNote(), "less than 3 points");
         entry.undo();
@@ -144,11 +163,53 @@ class ReadingEntryTest {
 
     @Test
     void yesNoPropertiesNeedNoControlPiece() {
-        entry = new ReadingEntry(project, bench, Bench.INVERTED, Bench.key(Bench.INVERTED), null, trial.getParts(), 1);
+        entry = new ReadingEntry(project, bench, Bench.INVERTED, Bench.key(Bench.INVERTED), null, trial.getParts(), 1, PROPERTIES);
         assertFalse(entry.isControl());
         type("no", "yes");
         assertTrue(entry.complete());
         assertEquals("", entry.summary());
         assertEquals(true, trial.getParts().get(1).getMeasurements().get(0).getReadings().get(0).getYes());
+    }
+
+    @Test
+    void theReadingThatCompletedAPieceStaysInSight() {
+        type("50", "51", "50");
+        assertEquals(List.of("K1 50 Shore A", "K1 51 Shore A", "K1 50 Shore A"), entry.recent().stream().map(r -> r.piece() + " " + r.text()).toList());
+        assertEquals("K1: median 50 Shore A, spread 1 Shore A", entry.before());
+        assertEquals("3/3", entry.progress(control));
+        type("48");
+        assertEquals("", entry.before(), "the piece at hand is summed up beside the field");
+        assertEquals("48 Shore A", entry.recent().getLast().text());
+    }
+
+    @Test
+    void whenAllAreReadNothingMoreIsTakenUnlessAPieceIsChosen() {
+        type("50; 51; 50", "48; 49; 47", "48; 48; 48");
+        assertTrue(entry.complete());
+        assertEquals("Every piece has its readings: choose a piece to read it once more.", entry.type("49"));
+        entry.goTo(1);
+        type("49");
+        assertEquals(4, trial.getParts().get(0).getMeasurements().get(0).getReadings().size());
+    }
+
+    @Test
+    void nothingButReadingsIsTakenBack() {
+        type("50");
+        assertEquals("", entry.undo());
+        assertEquals("There is no reading to take back; what was done before this entry stays.", entry.undo());
+        assertEquals(2, trial.getParts().size(), "setting up was not taken back");
+    }
+
+    @Test
+    void theControlPieceIsReadAsItAlwaysIs() {
+        type("50; 51; 50");
+        entry = new ReadingEntry(project, earlier, APPARENT, Bench.key(APPARENT), gauge, trial.getParts(), 2, PROPERTIES);
+        assertFalse(entry.isControl(), "this session has no control piece");
+        project.execute("control", edit -> edit.set(earlier, ModelPackage.Literals.SESSION__CONTROL_PIECE, control));
+        entry = new ReadingEntry(project, earlier, APPARENT, Bench.key(APPARENT), gauge, trial.getParts(), 2, PROPERTIES);
+        assertTrue(entry.isControl(), "the same scale");
+        type("54; 54", "40; 41");
+        assertEquals(List.of("t.hardness", "t.hardness"), control.getMeasurements().stream().map(m -> m.getKey().getProperty()).toList());
+        assertEquals("t.apparent", trial.getParts().get(0).getMeasurements().get(0).getKey().getProperty());
     }
 }

@@ -1,9 +1,14 @@
 package org.flexwright.core.trial;
 
+import java.util.ArrayList;
+import java.util.List;
+
 import org.flexwright.core.session.Edit;
+import org.flexwright.model.Measurement;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Project;
 import org.flexwright.model.Session;
+import org.flexwright.model.Specimen;
 
 /** Times at the bench. */
 public final class BenchSessions {
@@ -27,5 +32,13 @@ public final class BenchSessions {
         session.setAt(session.getAt() == null ? edit.now() : Trials.notAhead(edit, "Date", session.getAt()));
         edit.add(project, ModelPackage.Literals.PROJECT__SESSIONS, session);
         return session;
+    }
+
+    /** What was read in a session: on control pieces first, then on reference parts, then on the parts of the trials. */
+    public static List<Measurement> measurements(Project project, Session session) {
+        List<Specimen> pieces = new ArrayList<>(project.getControlPieces());
+        pieces.addAll(project.getReferenceParts());
+        project.getTrials().forEach(trial -> pieces.addAll(trial.getParts()));
+        return pieces.stream().flatMap(p -> p.getMeasurements().stream()).filter(m -> m.getSession() == session).toList();
     }
 }

@@ -99,7 +99,7 @@ final class ReadingPage implements EditorPage {
     private void begin() {
         plan = setup == null ? null : setup.plan().orElse(null);
         if (plan != null && desk != null) {
-            entry = new ReadingEntry(context.session(), session, plan.property(), plan.key(), plan.instrument(), plan.pieces(), plan.wanted());
+            entry = new ReadingEntry(context.session(), session, plan.property(), plan.key(), plan.instrument(), plan.pieces(), plan.wanted(), context.registries().properties());
             desk.show(entry, plan.property());
             boolean offered = ReadingPlan.apparent(plan.property(), context.registries().properties()) != null;
             ((GridData) turn.getLayoutData()).exclude = !offered;
