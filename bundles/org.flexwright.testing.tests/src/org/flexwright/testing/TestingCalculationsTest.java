@@ -28,6 +28,9 @@ import org.flexwright.testing.law.RubberLawCalculation;
 import org.flexwright.testing.motion.DropReboundCalculation;
 import org.flexwright.testing.motion.HopCalculation;
 import org.flexwright.testing.motion.HysteresisCalculation;
+import org.flexwright.testing.motion.LossAngleCalculation;
+import org.flexwright.testing.motion.PictureTimeCalculation;
+import org.flexwright.testing.motion.PlungerReboundCalculation;
 import org.flexwright.testing.motion.ReboundCalculation;
 import org.flexwright.testing.piece.CompressionSetCalculation;
 import org.flexwright.testing.piece.DensityCalculation;
@@ -45,7 +48,7 @@ class TestingCalculationsTest {
     static List<Calculation<?, ?>> all() {
         return List.of(new DurometerCheck(), new DurometerProtocol(), new ScaleChoiceCalculation(), new CrossScaleCalculation(), new DecayCalculation(),
                 new TensileCalculation(), new TearCalculation(), new CompressionSetCalculation(), new DensityCalculation(), new ReboundCalculation(),
-                new DropReboundCalculation(), new HopCalculation(), new HysteresisCalculation(), new ReadingsCalculation(), new CountsCalculation(),
+                new DropReboundCalculation(), new PlungerReboundCalculation(), new PictureTimeCalculation(), new LossAngleCalculation(), new HopCalculation(), new HysteresisCalculation(), new ReadingsCalculation(), new CountsCalculation(),
                 new RelaxationCalculation(), new RubberFitCalculation(), new RubberLawCalculation(), new OgdenLawCalculation());
     }
 
@@ -207,9 +210,44 @@ class TestingCalculationsTest {
     void reboundSeen() {
         CalculationResult result = run(new DropReboundCalculation());
         assertEquals(37.5, likely(result, "rebound"), 1e-9);
-        assertEquals(37, result.results().get("rebound").low(), 1e-9);
+        assertEquals(37 - 100 * Math.hypot(1, 0.37) * 3 / 400, result.results().get("rebound").low(), 1e-9);
+        assertEquals(37, run(new DropReboundCalculation(), "reading", "0 mm").results().get("rebound").low(), 1e-9);
         assertEquals("rebounds", run(new DropReboundCalculation(), "rebounds", "150; 401").refused().input());
         assertTrue(says(run(new DropReboundCalculation(), "rebounds", "150"), "take three") || says(run(new DropReboundCalculation(), "rebounds", "150"), "read three"));
+    }
+
+    @Test
+    void reboundOfThePlunger() {
+        CalculationResult result = run(new PlungerReboundCalculation());
+        assertEquals(37.5, likely(result, "rebound"), 1e-9);
+        assertEquals(3, likely(result, "counted"));
+        assertEquals(37, likely(run(new PlungerReboundCalculation(), "rebounds", "1; 2; 3; 148; 148; 148; 399"), "rebound"), 1e-9);
+        assertTrue(says(run(new PlungerReboundCalculation(), "rebounds", "1; 2; 3; 148"), "1 rebounds count"));
+        assertEquals("rebounds", run(new PlungerReboundCalculation(), "rebounds", "1; 2; 3; 400").refused().input());
+        assertTrue(says(run(new PlungerReboundCalculation(), "thickness", "10 mm"), "10 mm thick"));
+    }
+
+    @Test
+    void timeBetweenTwoPictures() {
+        CalculationResult result = run(new PictureTimeCalculation());
+        assertEquals(0.275, likely(result, "time"), 1e-12);
+        assertEquals(2 / (240 * Math.sqrt(6)), likely(result, "time") - result.results().get("time").low(), 1e-12);
+        assertEquals(1000 / 240.0, likely(result, "bound"), 1e-9);
+        assertEquals("last", run(new PictureTimeCalculation(), "last", "400").refused().input());
+        assertTrue(run(new PictureTimeCalculation(), "last", "412").refused().remedy().contains("< 4.17 ms"));
+        assertTrue(says(run(new PictureTimeCalculation(), "last", "415"), "3 pictures are few"));
+        assertEquals("rate", run(new PictureTimeCalculation(), "rate", "0 fps").refused().input());
+        assertEquals("rate", run(new HopCalculation(), "rate", "0 fps").refused().input());
+    }
+
+    @Test
+    void lossAngle() {
+        CalculationResult result = run(new LossAngleCalculation());
+        assertEquals(Math.tan(0.2), likely(result, "tanDelta"), 1e-5);
+        double k = likely(result, "storage");
+        assertEquals(likely(result, "tanDelta"), 6.2414 / (2 * Math.PI * k / 2), 1e-12);
+        assertEquals("lost", run(new LossAngleCalculation(), "lost", "32 mJ").refused().input());
+        assertEquals(0, likely(run(new LossAngleCalculation(), "lost", "0 mJ"), "tanDelta"));
     }
 
     @Test

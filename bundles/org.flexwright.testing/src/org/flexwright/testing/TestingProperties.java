@@ -64,8 +64,6 @@ public final class TestingProperties implements PropertySet {
     public static final String REBOUND_DROP = "testing.rebound-drop";
     /** Energy given back from one bounce to the next, own drop. */
     public static final String REBOUND_BOUNCE = "testing.rebound-bounce";
-    /** Energy lost in one loading and unloading. */
-    public static final String ENERGY_LOST = "testing.energy-lost";
     /** Tangent of the loss angle. */
     public static final String TAN_DELTA = "testing.tan-delta";
 
@@ -105,8 +103,6 @@ public final class TestingProperties implements PropertySet {
                         "First rebound height over drop height, seen or heard; compares with the same drop height, the same thing falling and the same surface only.", OWN_DROP).within(0, 100),
                 number(REBOUND_BOUNCE, "Rebound, second bounce", QuantityKind.FRACTION, Set.of(PIECE, SPOT, SUPPORT),
                         "Second rebound height over the first one, heard without knowing the drop height; slower than the first impact, so it gives back rather more.", OWN_DROP).within(0, 100),
-                number(ENERGY_LOST, "Energy lost in a cycle", QuantityKind.FRACTION, FORCE, "Area of the loop over the energy put in; say which cycle, the first one loses more.",
-                        Source.derived("area between loading and unloading")).within(0, 100),
                 number(TAN_DELTA, "tan delta", QuantityKind.NUMBER, FORCE, "From a small sinusoidal load at a stated frequency and temperature; what a rebound suggests is only rough.",
                         Source.derived("linear viscoelasticity")));
     }

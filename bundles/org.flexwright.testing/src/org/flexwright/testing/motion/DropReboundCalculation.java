@@ -16,23 +16,26 @@ import org.flexwright.quantity.QuantityKind;
 import org.flexwright.testing.Say;
 import org.osgi.service.component.annotations.Component;
 
-/** Rebound from two heights. */
+/** Rebound of an own drop from two heights. The rebound of a standard is another thing, see {@link PlungerReboundCalculation}. */
 @Component(service = Calculation.class)
 public final class DropReboundCalculation implements Calculation<DropReboundCalculation.Inputs, DropReboundCalculation.Results> {
     /** Id of this calculation. */
     public static final String ID = "testing.drop-rebound";
 
-    private static final CalculationInfo INFO = new CalculationInfo(ID, "Rebound seen", 1,
-            "Energy given back R = 100 h / h0 and coefficient of restitution e = sqrt(h / h0). tan delta is the one that gives "
-                    + "this share at a constant loss angle, and the textbook shortcut R = exp(-pi tan delta) beside it.",
-            Source.published("ASTM D2632 (28 g plunger, 400 mm fall, 12.5 mm piece) (from memory, unconfirmed); tan delta derived"),
-            "Vertical rebound of a plunger or ball on one piece size. Instruments do not interchange; tan delta is rough for "
-                    + "impacts.");
+    private static final Source SOURCE = Source.derived("energy of a height, m g h; tan delta for a constant loss angle");
+    private static final CalculationInfo INFO = new CalculationInfo(ID, "Rebound seen, own drop", 2,
+            "Energy given back R = 100 h / h0 and coefficient of restitution e = sqrt(h / h0). The band goes from the smallest to the largest "
+                    + "rebound, widened by what the heights are read to. tan delta is the one that gives this share at a constant loss angle, and the "
+                    + "textbook shortcut R = exp(-pi tan delta) beside it.",
+            SOURCE,
+            "A ball on the piece or the part on a firm plate. Compares with the same drop height, thing and surface only, never with the "
+                    + "rebound of a standard's instrument; tan delta is rough for impacts.");
 
     /** Inputs. */
     public record Inputs(
-            @Field(label = "Dropped from", kind = QuantityKind.LENGTH, unit = "mm", min = 0, minOpen = true, max = 10000, def = "400 mm", help = "Lowest point of ball or plunger above the piece.") double drop,
-            @Field(label = "Rebound heights", kind = QuantityKind.LENGTH, unit = "mm", min = 1, max = 50, def = "148 mm; 152 mm; 150 mm", help = "Each rebound after the first three, which condition the piece.") List<Double> rebounds) {
+            @Field(label = "Dropped from", kind = QuantityKind.LENGTH, unit = "mm", min = 0, minOpen = true, max = 10000, def = "400 mm", help = "Lowest point of what falls above where it lands.") double drop,
+            @Field(label = "Rebound heights", kind = QuantityKind.LENGTH, unit = "mm", min = 1, max = 50, def = "148 mm; 152 mm; 150 mm", help = "Each rebound after the first three, which condition the piece.") List<Double> rebounds,
+            @Field(label = "Heights read to", kind = QuantityKind.LENGTH, unit = "mm", min = 0, max = 1000, def = "3 mm", help = "Half width: by eye beside a rule hardly better than 3 mm, from film pictures perhaps 1 mm.") double reading) {
     }
 
     /** Results. */
@@ -69,11 +72,20 @@ public final class DropReboundCalculation implements Calculation<DropReboundCalc
         double[] share = in.rebounds().stream().mapToDouble(h -> h / in.drop()).toArray();
         double median = Descriptive.median(share);
         double tanDelta = LossLoop.tanDeltaOf(median);
-        Estimate rebound = new Estimate(100 * Descriptive.min(share), 100 * median, 100 * Descriptive.max(share), Source.derived("smallest and largest rebound"));
+        double least = Descriptive.min(share);
+        double most = Descriptive.max(share);
+        Estimate rebound = new Estimate(100 * Math.max(0, least - reading(least, in)), 100 * median, 100 * Math.min(1, most + reading(most, in)),
+                Source.derived("smallest and largest rebound, widened by the reading of the heights"));
         List<Remark> remarks = new ArrayList<>();
         if (share.length < 3) {
             remarks.add(Say.caution(INFO.source(), "drop.few", share.length));
         }
+        remarks.add(Say.note(SOURCE, "rebound.speed"));
         return Outcome.done(new Results(rebound, Math.sqrt(median), tanDelta, 100 * LossLoop.resilienceApproximate(tanDelta)), remarks);
+    }
+
+    /** What the reading of both heights does to a share. */
+    private static double reading(double share, Inputs in) {
+        return Math.hypot(1, share) * in.reading() / in.drop();
     }
 }
