@@ -66,7 +66,7 @@ public final class LeastSquares {
 		if (design.length == 0 || design.length < design[0].length) {
 			return Optional.empty();
 		}
-		double[] scale = columnScales(design);
+		double[] scale = Covariance.columnLengths(design);
 		RealMatrix x = new Array2DRowRealMatrix(design.length, design[0].length);
 		for (int i = 0; i < design.length; i++) {
 			for (int j = 0; j < scale.length; j++) {
@@ -88,22 +88,6 @@ public final class LeastSquares {
 			coefficients[j] = scaled.getEntry(j) / scale[j];
 		}
 		return Optional.of(LinearFit.of(coefficients, unscaledVariance, value.subtract(x.operate(scaled)).toArray(), y));
-	}
-
-	/** Columns of very different size are brought to length 1 first, so that the test for dependence sees their direction alone. */
-	private static double[] columnScales(double[][] design) {
-		double[] scale = new double[design[0].length];
-		for (double[] row : design) {
-			Require.finite(row, "row");
-			Require.sameLength(row.length, scale.length, "columns in every row");
-			for (int j = 0; j < scale.length; j++) {
-				scale[j] = Math.hypot(scale[j], row[j]);
-			}
-		}
-		for (int j = 0; j < scale.length; j++) {
-			scale[j] = scale[j] == 0 ? 1 : scale[j];
-		}
-		return scale;
 	}
 
 	/**

@@ -40,11 +40,7 @@ public record OgdenLaw(List<Term> terms) implements RubberLaw {
 
     @Override
     public double stress(Loading loading, double stretch) {
-        double free = switch (loading) {
-            case UNIAXIAL -> -0.5;
-            case EQUIBIAXIAL -> -2;
-            case PLANAR -> -1;
-        };
+        double free = free(loading);
         return sum(t -> t.mu() * (Math.pow(stretch, t.alpha() - 1) - Math.pow(stretch, free * t.alpha() - 1)));
     }
 
@@ -58,6 +54,15 @@ public record OgdenLaw(List<Term> terms) implements RubberLaw {
     @Override
     public double shearModulus() {
         return sum(t -> t.mu() * t.alpha()) / 2;
+    }
+
+    /** Exponent of the stretch in the direction that is free. */
+    static double free(Loading loading) {
+        return switch (loading) {
+            case UNIAXIAL -> -0.5;
+            case EQUIBIAXIAL -> -2;
+            case PLANAR -> -1;
+        };
     }
 
     private double sum(ToDoubleFunction<Term> value) {

@@ -1,20 +1,24 @@
 package org.flexwright.testing.law;
 
-import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
-import org.flexwright.core.Rounded;
+import org.flexwright.core.Estimate;
+import org.flexwright.core.Message;
 import org.flexwright.core.Source;
+import org.flexwright.core.Watch;
 import org.flexwright.core.calc.Calculation;
 import org.flexwright.core.calc.CalculationInfo;
 import org.flexwright.core.calc.Field;
 import org.flexwright.core.calc.Outcome;
-import org.flexwright.core.find.Remark;
+import org.flexwright.core.rubber.FitWords;
 import org.flexwright.core.rubber.Loading;
-import org.flexwright.core.rubber.PolynomialLaw;
 import org.flexwright.core.rubber.RubberFit;
-import org.flexwright.core.rubber.Stability;
+import org.flexwright.core.rubber.RubberForm;
+import org.flexwright.core.rubber.Weighting;
 import org.flexwright.quantity.QuantityKind;
 import org.flexwright.testing.Say;
 import org.osgi.service.component.annotations.Component;
@@ -25,14 +29,12 @@ public final class RubberFitCalculation implements Calculation<RubberFitCalculat
     /** Id of this calculation. */
     public static final String ID = "testing.rubber-fit";
 
-    /** The stability of a law is looked at over some compression at least. */
-    private static final double NEARLY_ONE = 0.9;
-    private static final CalculationInfo INFO = new CalculationInfo(ID, "Fit of a rubber law", 1,
-            "Unweighted least squares on nominal stress. Neo-Hooke W = C10 (I1 - 3); Mooney-Rivlin adds C01 (I2 - 3); Yeoh C20 "
-                    + "(I1 - 3)^2 and C30 (I1 - 3)^3. The fit is refused when the law is unstable over the stretches measured (Drucker, "
+    private static final CalculationInfo INFO = new CalculationInfo(ID, "Fit of a rubber law", 2,
+            "Least squares on nominal stress, one or several loadings together. Neo-Hooke W = C10 (I1 - 3); Mooney-Rivlin adds C01 (I2 - 3); Yeoh C20 "
+                    + "(I1 - 3)^2 and C30 (I1 - 3)^3; Ogden W = sum mu/alpha (l1^alpha + l2^alpha + l3^alpha - 3), searched from 50 starts. The fit is refused when the law is unstable over the stretches measured (Drucker, "
                     + "plane stress).",
             Source.derived("incompressible elasticity; example: L. R. G. Treloar 1944, Trans. Faraday Soc. 40, 59"),
-            "Incompressible, one loading at a time, loading branch only. Outside the measured stretches and loadings it is "
+            "Incompressible, loading branch only. Intervals speak of these points, not of other pieces. Outside the measured stretches and loadings it is "
                     + "exploration.");
 
     /**
@@ -50,20 +52,29 @@ public final class RubberFitCalculation implements Calculation<RubberFitCalculat
 
     /** Inputs. */
     public record Inputs(
-            @Field(label = "Law", def = "mooney-rivlin", help = "More coefficients need more points and more loadings.") RubberFit.Form form,
+            @Field(label = "Law", def = "mooney-rivlin", help = "More coefficients need more points and more loadings.") RubberForm form,
+            @Field(label = "Weighting", def = "equal", help = "equal: every MPa of a residual counts alike, so high stresses rule; relative: every per cent; per-loading: every loading.") Weighting weighting,
             @Field(label = "Measured points", min = 2, max = 10000, def = "uniaxial; 1.02; 0.26 kgf/cm2 | uniaxial; 1.125; 1.37 kgf/cm2 | uniaxial; 1.24; 2.30 kgf/cm2 | uniaxial; 1.39; 3.23 kgf/cm2 | uniaxial; 1.585; 4.16 kgf/cm2 | uniaxial; 1.90; 5.10 kgf/cm2 | uniaxial; 2.18; 6.00 kgf/cm2 | uniaxial; 2.42; 6.90 kgf/cm2 | uniaxial; 3.02; 8.80 kgf/cm2", help = "Loading, stretch (length over undeformed length) and force over undeformed area.") List<Row> points) {
     }
 
-    /** Results. */
+    /** Results; coefficients of other laws stay empty. Bands are 95 %, of these points alone. */
     public record Results(
-            @Field(label = "C10", kind = QuantityKind.STRESS, unit = "MPa", help = "Coefficient of I1 - 3.") double c10,
-            @Field(label = "C01", kind = QuantityKind.STRESS, unit = "MPa", help = "Coefficient of I2 - 3; 0 for the other laws.") double c01,
-            @Field(label = "C20", kind = QuantityKind.STRESS, unit = "MPa", help = "Yeoh; 0 for the other laws.") double c20,
-            @Field(label = "C30", kind = QuantityKind.STRESS, unit = "MPa", help = "Yeoh; 0 for the other laws.") double c30,
-            @Field(label = "Shear modulus", kind = QuantityKind.STRESS, unit = "MPa", help = "At small strain.") double shear,
-            @Field(label = "Young's modulus", kind = QuantityKind.STRESS, unit = "MPa", help = "At small strain, three times the shear modulus.") double young,
-            @Field(label = "Root mean square residual", kind = QuantityKind.STRESS, unit = "MPa", help = "Of the stresses.") double rms,
-            @Field(label = "R2", help = "1 less the residual share; empty when the stress does not vary.") Double r2) {
+            @Field(label = "Law", help = "Coefficients with their 95 % intervals, as far as the residuals are chance.") String coefficients,
+            @Field(label = "C10", kind = QuantityKind.STRESS, unit = "MPa", help = "Coefficient of I1 - 3.") Estimate c10,
+            @Field(label = "C01", kind = QuantityKind.STRESS, unit = "MPa", help = "Coefficient of I2 - 3.") Estimate c01,
+            @Field(label = "C20", kind = QuantityKind.STRESS, unit = "MPa", help = "Coefficient of (I1 - 3)^2.") Estimate c20,
+            @Field(label = "C30", kind = QuantityKind.STRESS, unit = "MPa", help = "Coefficient of (I1 - 3)^3.") Estimate c30,
+            @Field(label = "mu 1", kind = QuantityKind.STRESS, unit = "MPa", help = "Term 1 of an Ogden law, largest exponent first.") Estimate mu1,
+            @Field(label = "alpha 1", help = "Exponent of term 1.") Estimate alpha1,
+            @Field(label = "mu 2", kind = QuantityKind.STRESS, unit = "MPa", help = "Term 2 of an Ogden law, largest exponent first.") Estimate mu2,
+            @Field(label = "alpha 2", help = "Exponent of term 2.") Estimate alpha2,
+            @Field(label = "mu 3", kind = QuantityKind.STRESS, unit = "MPa", help = "Term 3 of an Ogden law, largest exponent first.") Estimate mu3,
+            @Field(label = "alpha 3", help = "Exponent of term 3.") Estimate alpha3,
+            @Field(label = "Young's modulus", kind = QuantityKind.STRESS, unit = "MPa", help = "At small strain, by the law.") Estimate young,
+            @Field(label = "Shear modulus", kind = QuantityKind.STRESS, unit = "MPa", help = "At small strain, a third of Young's modulus.") Estimate shear,
+            @Field(label = "Root mean square residual", kind = QuantityKind.STRESS, unit = "MPa", help = "Of the stresses, unweighted.") double rms,
+            @Field(label = "R2", help = "1 less the residual share; empty when the stress does not vary. High values come easily: look at the residuals.") Double r2,
+            @Field(label = "Reach", help = "Stretches and loadings that were measured, over which the law was found stable.") String reach) {
     }
 
     @Override
@@ -87,23 +98,24 @@ public final class RubberFitCalculation implements Calculation<RubberFitCalculat
             return Outcome.refused("points", Say.message("rubber.few", in.points().size(), in.form().coefficients()), Say.message("rubber.few.remedy"));
         }
         List<RubberFit.Point> points = in.points().stream().map(r -> new RubberFit.Point(r.loading(), r.stretch(), r.stress())).toList();
-        Optional<RubberFit> found = RubberFit.of(in.form(), points);
+        Optional<RubberFit> found = RubberFit.of(in.form(), in.weighting(), points, Watch.NONE);
         if (found.isEmpty()) {
             return Outcome.refused("points", Say.message("rubber.undetermined"), Say.message("rubber.few.remedy"));
         }
-        PolynomialLaw law = found.get().law();
-        double lowest = points.stream().mapToDouble(RubberFit.Point::stretch).min().orElse(1);
-        double highest = points.stream().mapToDouble(RubberFit.Point::stretch).max().orElse(1);
-        Optional<Stability.Limit> limit = Stability.limit(law, Math.min(NEARLY_ONE, lowest), Math.max(1 / NEARLY_ONE, highest));
-        if (limit.isPresent()) {
-            return Outcome.refused("form", Say.message("rubber.unstable", Rounded.text(limit.get().stretch(), ""), RubberWords.of(limit.get().loading()), Rounded.text(law.youngsModulus(), "MPa")),
-                    Say.message("rubber.unstable.remedy"));
+        RubberFit fit = found.get();
+        Optional<Message> rejected = FitWords.rejected(fit);
+        if (rejected.isPresent()) {
+            return Outcome.refused("form", rejected.get(), FitWords.remedy());
         }
-        List<Remark> remarks = new ArrayList<>();
-        if (points.stream().map(RubberFit.Point::loading).distinct().count() == 1 && in.form() != RubberFit.Form.NEO_HOOKE) {
-            remarks.add(Say.caution(INFO.source(), "rubber.one-loading", RubberWords.of(points.get(0).loading())));
-        }
-        Double r2 = found.get().r2().isPresent() ? Double.valueOf(found.get().r2().getAsDouble()) : null;
-        return Outcome.done(new Results(law.c10(), law.c01(), law.c20(), law.c30(), law.shearModulus(), law.youngsModulus(), found.get().rms(), r2), remarks);
+        Map<String, Estimate> c = new HashMap<>();
+        fit.coefficients().forEach(one -> c.put(one.name(), band(one)));
+        String law = fit.coefficients().stream().map(one -> one.name() + " = " + FitWords.text(one)).collect(Collectors.joining("; "));
+        Estimate young = band(fit.young());
+        return Outcome.done(new Results(law, c.get("C10"), c.get("C01"), c.get("C20"), c.get("C30"), c.get("mu1"), c.get("alpha1"), c.get("mu2"), c.get("alpha2"), c.get("mu3"), c.get("alpha3"), young,
+                young.times(1.0 / 3), fit.rms(), fit.r2().isPresent() ? Double.valueOf(fit.r2().getAsDouble()) : null, FitWords.reach(fit).text()), FitWords.remarks(fit));
+    }
+
+    private static Estimate band(RubberFit.Coefficient c) {
+        return c.band().map(b -> new Estimate(b.low(), c.value(), b.high(), INFO.source())).orElseGet(() -> Estimate.exact(c.value(), INFO.source()));
     }
 }

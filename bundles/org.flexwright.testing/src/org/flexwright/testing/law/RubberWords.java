@@ -1,10 +1,8 @@
 package org.flexwright.testing.law;
 
-import java.util.Locale;
 import java.util.Optional;
 
 import org.flexwright.core.Rounded;
-import org.flexwright.core.rubber.Loading;
 import org.flexwright.core.rubber.RubberLaw;
 import org.flexwright.core.rubber.Stability;
 import org.flexwright.testing.Say;
@@ -15,14 +13,10 @@ final class RubberWords {
     private RubberWords() {
     }
 
-    static String of(Loading loading) {
-        return Say.message("rubber." + loading.name().toLowerCase(Locale.ROOT)).text();
-    }
-
     /** Whether a law holds from one stretch to another, and where it gives way when it does not. */
     static String stability(RubberLaw law, double lowest, double highest) {
         Optional<Stability.Limit> limit = Stability.limit(law, lowest, highest);
         return limit.isEmpty() ? Say.message("rubber.stable", Rounded.text(lowest, ""), Rounded.text(highest, "")).text()
-                : Say.message("rubber.gives-way", Rounded.text(limit.get().stretch(), ""), of(limit.get().loading())).text();
+                : Say.message("rubber.gives-way", Rounded.text(limit.get().stretch(), ""), limit.get().loading().title()).text();
     }
 }

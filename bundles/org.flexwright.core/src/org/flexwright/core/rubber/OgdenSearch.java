@@ -1,0 +1,146 @@
+package org.flexwright.core.rubber;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+
+import org.flexwright.core.Watch;
+import org.flexwright.numerics.SeparableFit;
+
+/** Fits an Ogden law from many starts, always the same ones: the stress is linear in mu, so only the exponents are searched. */
+final class OgdenSearch {
+    /** How many starts a search has. */
+    static final int STARTS = 50;
+
+    /** Exponents beyond are no rubber but a wall. */
+    private static final double MOST = 30;
+    /** Starts lie between these exponents (common practice). */
+    private static final double FROM = -6;
+    private static final double TO = 12;
+    /** Starts whose exponents lie nearer than this, or nearer to 0, are moved apart. */
+    private static final double APART = 0.4;
+    private static final double SAME = 1e-6;
+    private static final double NO_TERM = 1e-6;
+    private static final int[] BASES = {2, 3, 5};
+
+    /**
+     * A least that was found.
+     *
+     * @param coefficients mu and alpha of each term, largest exponent first
+     * @param sse          sum of the weighted squared residuals
+     * @param jacobian     in the order of the coefficients
+     * @param reached      how many starts ended there
+     */
+    record Found(double[] coefficients, double sse, double[][] jacobian, int reached) {
+    }
+
+    private OgdenSearch() {
+    }
+
+    /** All leasts that were found, closest first. */
+    static List<Found> of(int terms, List<RubberFit.Point> points, double[] factors, Watch watch) {
+        SeparableFit.Shape shape = new Powers(points, factors);
+        double[] stress = IntStream.range(0, factors.length).mapToDouble(i -> factors[i] * points.get(i).stress()).toArray();
+        List<Found> found = new ArrayList<>();
+        for (int s = 0; s < STARTS; s++) {
+            watch.check();
+            watch.done(s, STARTS);
+            SeparableFit.from(shape, new double[0][], stress, start(s, terms), -MOST, MOST).filter(OgdenSearch::usable).ifPresent(fit -> add(found, sorted(fit)));
+        }
+        found.sort(Comparator.comparingDouble(Found::sse));
+        return found;
+    }
+
+    private static boolean usable(SeparableFit fit) {
+        for (double alpha : fit.parameters()) {
+            if (Math.abs(alpha) < NO_TERM) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Evenly spread exponents (J. H. Halton 1960, from memory), the same each time. */
+    static double[] start(int number, int terms) {
+        double[] at = new double[terms];
+        for (int j = 0; j < terms; j++) {
+            double share = 0;
+            double place = 1.0 / BASES[j];
+            for (int n = number + 1; n > 0; n /= BASES[j]) {
+                share += place * (n % BASES[j]);
+                place /= BASES[j];
+            }
+            at[j] = FROM + (TO - FROM) * share;
+        }
+        java.util.Arrays.sort(at);
+        for (int j = 0; j < terms; j++) {
+            at[j] = Math.abs(at[j]) < APART ? Math.copySign(APART, at[j]) : at[j];
+            at[j] = j > 0 && at[j] - at[j - 1] < APART ? at[j - 1] + APART : at[j];
+            at[j] = Math.abs(at[j]) < APART / 2 ? APART : at[j];
+        }
+        return at;
+    }
+
+    private static Found sorted(SeparableFit fit) {
+        int terms = fit.parameters().length;
+        List<Integer> order = IntStream.range(0, terms).boxed().sorted(Comparator.comparingDouble((Integer j) -> -fit.parameters()[j])).toList();
+        double[] coefficients = new double[2 * terms];
+        double[][] jacobian = new double[fit.jacobian().length][2 * terms];
+        for (int t = 0; t < terms; t++) {
+            int j = order.get(t);
+            coefficients[2 * t] = fit.factors()[j];
+            coefficients[2 * t + 1] = fit.parameters()[j];
+            for (int i = 0; i < jacobian.length; i++) {
+                jacobian[i][2 * t] = fit.jacobian()[i][j];
+                jacobian[i][2 * t + 1] = fit.jacobian()[i][terms + j];
+            }
+        }
+        return new Found(coefficients, fit.sse(), jacobian, 1);
+    }
+
+    private static void add(List<Found> all, Found one) {
+        for (int i = 0; i < all.size(); i++) {
+            Found other = all.get(i);
+            if (Math.abs(other.sse() - one.sse()) <= SAME * other.sse() && near(other.coefficients(), one.coefficients())) {
+                Found better = one.sse() < other.sse() ? one : other;
+                all.set(i, new Found(better.coefficients(), better.sse(), better.jacobian(), other.reached() + 1));
+                return;
+            }
+        }
+        all.add(one);
+    }
+
+    private static boolean near(double[] a, double[] b) {
+        for (int j = 1; j < a.length; j += 2) {
+            if (Math.abs(a[j] - b[j]) > 1e-3 * (1 + Math.abs(a[j]))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Stress of a term with mu = 1 by its exponent: l^(a - 1) - l^(e a - 1). */
+    private static final class Powers implements SeparableFit.Shape {
+        private final double[] logarithm;
+        private final double[] free;
+        private final double[] factor;
+
+        Powers(List<RubberFit.Point> points, double[] factors) {
+            logarithm = points.stream().mapToDouble(p -> Math.log(p.stretch())).toArray();
+            free = points.stream().mapToDouble(p -> OgdenLaw.free(p.loading())).toArray();
+            factor = IntStream.range(0, factors.length).mapToDouble(i -> factors[i] / points.get(i).stretch()).toArray();
+        }
+
+        @Override
+        public void at(double alpha, double[] column, double[] slope) {
+            for (int i = 0; i < column.length; i++) {
+                double along = Math.exp(alpha * logarithm[i]);
+                // along to the power of free, without another exponential
+                double across = free[i] == -0.5 ? 1 / Math.sqrt(along) : free[i] == -1 ? 1 / along : 1 / (along * along);
+                column[i] = factor[i] * (along - across);
+                slope[i] = factor[i] * logarithm[i] * (along - free[i] * across);
+            }
+        }
+    }
+}
