@@ -17,7 +17,7 @@ import picocli.CommandLine.Parameters;
 
 /** Calculations: list, describe, run. */
 @Command(name = "calc", description = "Calculations the plugins brought.", mixinStandardHelpOptions = true,
-        footer = { "", "Example: flexwright calc list" }, subcommands = { CalcNoun.ListCall.class, CalcNoun.Show.class, CalcNoun.Run.class, ManualCall.class })
+        footer = { "", "Example: flexwright calc list" }, subcommands = { CalcNoun.ListCall.class, CalcNoun.Show.class, CalcNoun.Run.class, CalcKeepCall.class, ManualCall.class })
 final class CalcNoun extends Noun {
 
     static Calculation<?, ?> find(CliServices services, String id) {

@@ -268,7 +268,7 @@ class TestingCalculationsTest {
         assertEquals(1133.405, likely(run(new DensityCalculation(), "buoyancy", "yes"), "density"), 0.0005);
         assertEquals(950.04, likely(run(new DensityCalculation(), "inAir", "3", "sinker", "8", "inWater", "7.85"), "density"), 0.005);
         assertEquals("inWater", run(new DensityCalculation(), "inWater", "10").refused().input());
-        assertEquals("buoyancy", run(new DensityCalculation(), "sinker", "8", "buoyancy", "yes").refused().input());
+        assertEquals("inWater", run(new DensityCalculation(), "inWater", "-0.3").refused().input(), "a piece that floats");
         assertTrue(says(run(new DensityCalculation(), "inWater", "0"), "floats"));
     }
 

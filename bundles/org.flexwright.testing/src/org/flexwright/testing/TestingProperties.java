@@ -23,6 +23,7 @@ import org.flexwright.model.PropertyKey;
 import org.flexwright.quantity.QuantityKind;
 import org.flexwright.testing.data.TestingDataPackage;
 import org.flexwright.testing.hardness.CrossScaleChart;
+import org.flexwright.testing.piece.Displacement;
 import org.osgi.service.component.annotations.Component;
 
 /** What is read on parts and test pieces at the bench. */
@@ -67,6 +68,19 @@ public final class TestingProperties implements PropertySet {
     /** Tangent of the loss angle. */
     public static final String TAN_DELTA = "testing.tan-delta";
 
+    /** Density of a piece. */
+    public static final String DENSITY = "testing.density";
+    /** Compression set. */
+    public static final String COMPRESSION_SET = "testing.compression-set";
+    /** Tear strength. */
+    public static final String TEAR_STRENGTH = "testing.tear-strength";
+    /** Change of mass in a liquid or while drying. */
+    public static final String MASS_CHANGE = "testing.mass-change";
+    /** Whether a press snaps. */
+    public static final String SNAPS = "testing.snaps";
+    /** Time it stays in before it comes back by itself. */
+    public static final String HOLD_TIME = "testing.hold-time";
+
     private static final Set<Condition> HARDNESS = Set.of(PIECE, SPOT, SUPPORT, DWELL);
     private static final Set<Condition> FORCE = Set.of(SPOT, SUPPORT);
     private static final Source DUROMETER = Source.published("ISO 48-4:2018 (parts seen); sheet of the gauge");
@@ -90,6 +104,17 @@ public final class TestingProperties implements PropertySet {
                         Source.commonPractice("counted video frames")),
                 number(PRESSES_TO_TEAR, "Presses to a tear", QuantityKind.COUNT, FORCE, "Full presses until a tear is seen; none seen when you stopped: type > and the number.",
                         Source.commonPractice()),
+                yesNo(SNAPS, "Snaps", FORCE, "Pressed slowly to the stop: does the force fall by itself on the way? Yes or no for each press."),
+                number(HOLD_TIME, "Hold time", QuantityKind.DURATION, FORCE, "From letting go until it begins to come back by itself; still in when you stopped: type > and the time.",
+                        Source.commonPractice("counted video frames")),
+                number(DENSITY, "Density", QuantityKind.DENSITY, Set.of(PIECE), "By weighing in air and in water, or mass over volume; calculations testing.density and testing.density-by-volume.",
+                        Displacement.SOURCE),
+                number(COMPRESSION_SET, "Compression set", QuantityKind.FRACTION, Set.of(PIECE), "Share of the squeeze that stayed; say time, temperature and squeeze, else it compares with nothing.",
+                        Source.published("ISO 815-1, ASTM D395 method B (parts seen)")),
+                number(TEAR_STRENGTH, "Tear strength", QuantityKind.TEAR_STRENGTH, Set.of(PIECE, SPOT), "Force over thickness; put the shape of the piece into the spot: trouser, angle, crescent do not compare.",
+                        Source.published("ISO 34-1, ASTM D624 (parts seen)")),
+                number(MASS_CHANGE, "Change of mass", QuantityKind.FRACTION, Set.of(PIECE, SUPPORT), "In a liquid or while drying, of the first mass; put the liquid into the support.",
+                        Source.derived("masses over the first mass")),
                 number(MASS, "Mass", QuantityKind.MASS, Set.of(PIECE), "On a balance, clean and dry, flash trimmed.", Source.commonPractice()),
                 number(WALL, "Wall thickness", QuantityKind.LENGTH, Set.of(PIECE, SPOT), "Light touch: callipers squash soft parts; better a photo of a cut with a scale.",
                         Source.commonPractice()),

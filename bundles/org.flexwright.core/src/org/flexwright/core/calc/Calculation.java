@@ -1,5 +1,9 @@
 package org.flexwright.core.calc;
 
+import java.util.Map;
+
+import org.flexwright.model.Specimen;
+
 /**
  * A pure function from a record of inputs to a record of results. Register it as an OSGi service; form, command line, manual page,
  * bounds checks and check page come for free. Bounds of single inputs are checked before {@link #run}; the calculation itself refuses
@@ -20,4 +24,17 @@ public interface Calculation<I extends Record, R extends Record> {
 
     /** Computes; never throws for bad numbers, never returns NaN: it refuses instead. */
     Outcome<R> run(I inputs);
+
+    /**
+     * Which results are readings of a piece: name of the result and id of the property. They can be kept on a piece with their band, in the
+     * window and on the command line.
+     */
+    default Map<String, String> readings() {
+        return Map.of();
+    }
+
+    /** What is known of a piece already, by name of the input and as one would type it; nothing when the piece has nothing to say. */
+    default Map<String, String> inputsFrom(Specimen piece) {
+        return Map.of();
+    }
 }

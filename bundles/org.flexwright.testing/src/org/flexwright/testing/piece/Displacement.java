@@ -14,16 +14,21 @@ public final class Displacement {
 
     /** Density of a piece that sinks; {@code inAir > inWater >= 0}. */
     public static double sinking(double inAir, double inWater, double water) {
-        return water * inAir / (inAir - inWater);
+        return density(inAir, inAir - inWater, water, 0);
     }
 
     /** The same with the buoyancy of air taken into account. */
     public static double sinkingCorrected(double inAir, double inWater, double water) {
-        return inAir / (inAir - inWater) * (water - AIR) + AIR;
+        return density(inAir, inAir - inWater, water, AIR);
+    }
+
+    /** Density from the mass in air, the mass of water displaced as the balance shows it, and the densities of water and air; air 0 leaves it out. */
+    public static double density(double inAir, double displaced, double water, double air) {
+        return inAir / displaced * (water - air) + air;
     }
 
     /** Density of a piece that floats, held under by a sinker; the sinker and both together weighed in water. */
     public static double withSinker(double inAir, double sinkerInWater, double bothInWater, double water) {
-        return water * inAir / (inAir + sinkerInWater - bothInWater);
+        return density(inAir, inAir + sinkerInWater - bothInWater, water, 0);
     }
 }
