@@ -146,7 +146,7 @@ public final class Cli {
 
         static List<Object> nouns() {
             return List.of(new ProjectNoun(), new NeedNoun(), new ReferenceNoun(), new TargetNoun(), new StockNouns.MaterialNoun(), new StockNouns.LotNoun(),
-                    new InstrumentNoun(), new ControlNoun(), new SessionNoun(), new TrialNoun(), new BenchNoun(), new PremixNoun(), new RecipeNoun(), new PackNoun(), new BatchNoun(), new MouldNoun(), new StockNoun(), new CostCall(),
+                    new InstrumentNoun(), new ControlNoun(), new SessionNoun(), new TrialNoun(), new BenchNoun(), new PremixNoun(), new RecipeNoun(), new PackNoun(), new BatchNoun(), new MouldNoun(), new MapNoun(), new StockNoun(), new CostCall(),
                     new CalcNoun(),
                     new FitNoun(),
                     new AgeingNoun(), new PluginNoun(), new ReportCall(), new FindCall(),

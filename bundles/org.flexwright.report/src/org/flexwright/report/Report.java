@@ -44,6 +44,7 @@ public final class Report {
     private final Project project;
     private final Registries registries;
     private final Photos photos;
+    private final Path folder;
     private final Instant now;
     private final String program;
     private final Blocks blocks = new Blocks();
@@ -53,6 +54,7 @@ public final class Report {
         this.project = project;
         this.registries = registries;
         this.photos = new Photos(folder);
+        this.folder = folder;
         this.now = now;
         this.program = program;
         this.subjects = new Subjects(project);
@@ -84,6 +86,7 @@ public final class Report {
             new TrialSection(project, registries, blocks, ofTrial.getOrDefault(Optional.of(trial), List.of())).write(trial);
             PackSource.attachments(trial).forEach(attachment -> blocks.add(photos.figure(attachment)));
         }
+        SpotSection.write(project, registries, folder, blocks);
         new RecordSections(project, registries, blocks).write();
         findings(findings);
         new LogSections(project, registries, subjects, blocks).write(findings);

@@ -50,6 +50,24 @@ public record Drawing(double width, double height, String title, List<Mark> mark
         CURVE_5("curve5", null, "#E69F00", 1.6, "8 2 2 2 2 2"),
         /** Sixth curve. */
         CURVE_6("curve6", null, "#56B4E9", 1.6, "10 4"),
+        /** One hue, lightest step; also legible in grey, as are the others. */
+        SHADE_1("shade1", "#EBF2F7", "#59636C", 1, null),
+        /** Second step. */
+        SHADE_2("shade2", "#B8D2E2", "#59636C", 1, null),
+        /** Third step. */
+        SHADE_3("shade3", "#80ADC8", "#59636C", 1, null),
+        /** Fourth step. */
+        SHADE_4("shade4", "#1A6B9C", "#59636C", 1, null),
+        /** Darkest step. */
+        SHADE_5("shade5", "#0D3A57", "#59636C", 1, null),
+        /** Ground behind words that lie on a picture. */
+        PAPER("paper", "#FFFFFF", null, 0, null),
+        /** A spot without a value. */
+        UNREAD("unread", "#FFFFFF", "#59636C", 1, "3 2"),
+        /** Dark words on a shade. */
+        VALUE("value", "#1B2126", null, 13, null),
+        /** Light words on a shade. */
+        VALUE_LIGHT("valuelight", "#FFFFFF", null, 13, null),
         /** Solid black. */
         INK("ink", "#000000", null, 0, null);
 
@@ -110,7 +128,7 @@ public record Drawing(double width, double height, String title, List<Mark> mark
                 if (style.dash != null) {
                     css.append(";stroke-dasharray:").append(style.dash);
                 }
-                if (style == LABEL || style == TITLE) {
+                if (style.stroke == null && style.size > 0) {
                     css.append(";font:").append((int) style.size).append("px sans-serif");
                 }
                 css.append('}');
@@ -158,6 +176,13 @@ public record Drawing(double width, double height, String title, List<Mark> mark
         record Diamond(double x, double y, double r, Style style) implements Mark {
         }
 
+        /** A picture. */
+        record Image(double x, double y, double width, double height, Picture picture) implements Mark {
+            public Image {
+                Objects.requireNonNull(picture, "picture");
+            }
+        }
+
         /** Words; their foot is at y. */
         record Text(double x, double y, String text, Anchor anchor, Style style) implements Mark {
         }
@@ -184,6 +209,11 @@ public record Drawing(double width, double height, String title, List<Mark> mark
 
         Pen circle(double x, double y, double r, Style style) {
             marks.add(new Mark.Circle(x, y, r, style));
+            return this;
+        }
+
+        Pen image(double x, double y, double width, double height, Picture picture) {
+            marks.add(new Mark.Image(x, y, width, height, picture));
             return this;
         }
 

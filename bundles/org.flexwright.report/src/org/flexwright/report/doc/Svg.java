@@ -1,5 +1,6 @@
 package org.flexwright.report.doc;
 
+import java.util.Base64;
 import java.util.Locale;
 
 /** A drawing as SVG; every text is escaped, every number uses the decimal point. */
@@ -44,6 +45,9 @@ public final class Svg {
                         'L').append(n(d.x() + d.r())).append(' ').append(n(d.y())).append('L').append(n(d.x())).append(' ').append(n(d.y() + d.r())).append("Z\"");
                 end();
             }
+            case Drawing.Mark.Image i -> out.append("<image x=\"").append(n(i.x())).append("\" y=\"").append(n(i.y())).append("\" width=\"").append(n(i.width())).append("\" height=\"")
+                    .append(n(i.height())).append("\" preserveAspectRatio=\"none\" href=\"data:").append(i.picture().type()).append(";base64,").append(Base64.getEncoder().encodeToString(i
+                            .picture().bytes())).append("\"/>");
             case Drawing.Mark.Text t -> {
                 open("text", t.style()).number("x", t.x()).number("y", t.y());
                 out.append(" text-anchor=\"").append(t.anchor().name().toLowerCase(Locale.ROOT)).append("\">").append(Html.escape(t.text())).append("</text>");

@@ -26,6 +26,7 @@ final class Drawn {
                     .style(), k));
             case Mark.Circle c -> new Ink.Disc(c.x() * k, c.y() * k, c.r() * k, fill(c.style()), line(c.style()), c.style().size() * k);
             case Mark.Diamond d -> new Ink.Diamond(d.x() * k, d.y() * k, d.r() * k, fill(d.style()));
+            case Mark.Image i -> new Ink.Photo(i.x() * k, i.y() * k, i.width() * k, i.height() * k, i.picture());
             case Mark.Text t -> words(t, k, type);
         };
     }
