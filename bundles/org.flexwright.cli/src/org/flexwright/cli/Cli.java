@@ -149,6 +149,7 @@ public final class Cli {
                     new InstrumentNoun(), new ControlNoun(), new SessionNoun(), new TrialNoun(), new BenchNoun(), new PremixNoun(), new RecipeNoun(), new PackNoun(), new BatchNoun(), new MouldNoun(), new MapNoun(), new StockNoun(), new CostCall(),
                     new CalcNoun(),
                     new FitNoun(),
+                    new GaugeNoun(), new RankingNoun(),
                     new AgeingNoun(), new PluginNoun(), new ReportCall(), new FindCall(),
                     new ExportNoun(), new ImportNoun(), new BackupNoun(),
                     new ExampleCall());

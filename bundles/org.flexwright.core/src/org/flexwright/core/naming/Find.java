@@ -12,6 +12,7 @@ import org.flexwright.core.property.PropertyCatalogue;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.model.Batch;
 import org.flexwright.model.ControlPiece;
+import org.flexwright.model.GaugeStudy;
 import org.flexwright.model.Identified;
 import org.flexwright.model.Instrument;
 import org.flexwright.model.Lot;
@@ -21,6 +22,7 @@ import org.flexwright.model.Part;
 import org.flexwright.model.PartRole;
 import org.flexwright.model.Premix;
 import org.flexwright.model.Project;
+import org.flexwright.model.Ranking;
 import org.flexwright.model.Recipe;
 import org.flexwright.model.SavedSearch;
 import org.flexwright.model.Session;
@@ -101,6 +103,16 @@ public final class Find {
     /** A control piece. */
     public static ControlPiece controlPiece(Project project, String code) {
         return one("control piece", project.getControlPieces(), ControlPiece::getCode, code);
+    }
+
+    /** A gauge study. */
+    public static GaugeStudy gaugeStudy(Project project, String code) {
+        return one("gauge study", project.getGaugeStudies(), GaugeStudy::getCode, code);
+    }
+
+    /** A ranking. */
+    public static Ranking ranking(Project project, String code) {
+        return one("ranking", project.getRankings(), Ranking::getCode, code);
     }
 
     /** A mould. */

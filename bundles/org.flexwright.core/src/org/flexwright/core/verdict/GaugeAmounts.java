@@ -1,5 +1,6 @@
 package org.flexwright.core.verdict;
 
+import java.util.Arrays;
 import java.util.OptionalDouble;
 
 import org.flexwright.core.property.PropertyDef;
@@ -9,6 +10,8 @@ import org.flexwright.quantity.Units;
 
 /** Steps, errors and spreads of a gauge in the unit of what is read with it. */
 public final class GaugeAmounts {
+    private static final int MOST_DIGITS = 6;
+
     private GaugeAmounts() {
     }
 
@@ -32,5 +35,16 @@ public final class GaugeAmounts {
     public static OptionalDouble inUnitOf(Instrument gauge, double amount, PropertyDef property) {
         double one = canonical(gauge, 1.0, property);
         return one == 0 ? OptionalDouble.empty() : OptionalDouble.of(amount / one);
+    }
+
+    /** The largest of 1, 0.1, 0.01... of which all values are whole multiples; 0 when there is none down to a millionth. */
+    public static double writtenStep(double[] values) {
+        for (int digits = 0; digits <= MOST_DIGITS; digits++) {
+            double scale = Math.pow(10, digits);
+            if (Arrays.stream(values).allMatch(v -> Math.abs(v * scale - Math.rint(v * scale)) < 1e-6)) {
+                return 1 / scale;
+            }
+        }
+        return 0;
     }
 }

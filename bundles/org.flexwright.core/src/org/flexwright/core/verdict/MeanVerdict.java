@@ -1,6 +1,5 @@
 package org.flexwright.core.verdict;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -15,7 +14,6 @@ import org.flexwright.numerics.MoreParts;
 /** The rule for numbers. */
 final class MeanVerdict {
     private static final int MOST_PARTS = 1000;
-    private static final int MOST_DIGITS = 6;
 
     private MeanVerdict() {
     }
@@ -79,7 +77,7 @@ final class MeanVerdict {
         // Readings rounded to a step hide a spread of up to a step over the square root of 12: the spread is never taken to be less.
         // Without a gauge the digits as written stand for its step.
         double gauge = the.resolution(parts);
-        double step = gauge > 0 ? gauge : writtenStep(values);
+        double step = gauge > 0 ? gauge : GaugeAmounts.writtenStep(values);
         double byStep = step / Math.sqrt(12);
         // Nor less than what the gauge is known to scatter by: parts that happen to read alike are no proof that it read better.
         Optional<ReadingScatter> gaugeScatter = ReadingScatter.known(parts, the.property());
@@ -102,17 +100,6 @@ final class MeanVerdict {
                     : Case.message(gauge > 0 ? "note.step" : "note.written", the.number(step, 0)));
         }
         return new Spread(Math.max(own, least), values.length - 1.0, false, own < byStep && byStep >= byGauge);
-    }
-
-    /** The largest of 1, 0.1, 0.01... of which all values are whole multiples; 0 when there is none down to a millionth. */
-    static double writtenStep(double[] values) {
-        for (int digits = 0; digits <= MOST_DIGITS; digits++) {
-            double scale = Math.pow(10, digits);
-            if (Arrays.stream(values).allMatch(v -> Math.abs(v * scale - Math.rint(v * scale)) < 1e-6)) {
-                return 1 / scale;
-            }
-        }
-        return 0;
     }
 
     /** Spread of the parts significantly above the known one: one-sided F test at 2.5 %. */
