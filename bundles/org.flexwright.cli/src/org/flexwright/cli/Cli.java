@@ -148,6 +148,7 @@ public final class Cli {
             return List.of(new ProjectNoun(), new NeedNoun(), new ReferenceNoun(), new TargetNoun(), new StockNouns.MaterialNoun(), new StockNouns.LotNoun(),
                     new InstrumentNoun(), new ControlNoun(), new SessionNoun(), new TrialNoun(), new BenchNoun(), new PremixNoun(), new RecipeNoun(), new PackNoun(), new BatchNoun(), new MouldNoun(), new MapNoun(), new StockNoun(), new CostCall(),
                     new CalcNoun(),
+                    new RecordingNoun(),
                     new FitNoun(),
                     new GaugeNoun(), new RankingNoun(),
                     new AgeingNoun(), new PluginNoun(), new ReportCall(), new FindCall(),

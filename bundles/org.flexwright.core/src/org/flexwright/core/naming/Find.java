@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 
 import org.flexwright.core.property.PropertyCatalogue;
 import org.flexwright.core.property.PropertyDef;
+import org.flexwright.core.recording.Recordings;
 import org.flexwright.model.Batch;
 import org.flexwright.model.ControlPiece;
 import org.flexwright.model.GaugeStudy;
@@ -24,6 +25,7 @@ import org.flexwright.model.Premix;
 import org.flexwright.model.Project;
 import org.flexwright.model.Ranking;
 import org.flexwright.model.Recipe;
+import org.flexwright.model.Recording;
 import org.flexwright.model.SavedSearch;
 import org.flexwright.model.Session;
 import org.flexwright.model.Step;
@@ -135,6 +137,11 @@ public final class Find {
         return one("saved search", project.getSearches(), SavedSearch::getName, name);
     }
 
+    /** A recording. */
+    public static Recording recording(Project project, String code) {
+        return one("recording", Recordings.all(project).toList(), Recording::getCode, code);
+    }
+
     /** A recipe by {@code R1 v2}; by {@code R1} its newest version. */
     public static Recipe recipe(Project project, String typed) {
         String wanted = typed.strip().replaceAll("\\s+", " ");
@@ -214,7 +221,7 @@ public final class Find {
         return Stream.of(project.getTrials(), project.getTrials().stream().flatMap(t -> t.getParts().stream()).toList(), project.getRecipes(), project
                 .getSessions(), project.getGrades(), project.getGrades().stream().flatMap(g -> g.getLots().stream()).toList(), project.getMoulds(), project
                         .getPremixes(), project.getBatches(), project.getControlPieces(), project.getReferenceParts(), project.getInstruments(), project
-                                .getSearches()).flatMap(List::stream);
+                                .getSearches(), Recordings.all(project).toList()).flatMap(List::stream);
     }
 
     private static Stream<String> addresses(Identified thing) {

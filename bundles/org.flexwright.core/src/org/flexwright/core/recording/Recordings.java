@@ -261,6 +261,17 @@ public final class Recordings {
         });
     }
 
+    /** Leaves a whole recording out for a reason, and takes away what was kept of it; or lets it count again when the reason is null. */
+    public static void leaveOut(Edit edit, Recording recording, String why) {
+        if (why != null && why.isBlank()) {
+            throw TableFile.refused("mark.why", name(recording));
+        }
+        edit.set(recording, ModelPackage.Literals.RECORDING__LEFT_OUT, why);
+        if (why != null) {
+            kept(recording).forEach(edit::remove);
+        }
+    }
+
     // keeping
 
     /** What was kept of a recording as readings. */

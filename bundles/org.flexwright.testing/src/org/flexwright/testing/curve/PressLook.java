@@ -35,6 +35,8 @@ final class PressLook {
     private static final double STIFF_TO = 0.4;
     private static final Source OWN = Source.commonPractice("force gauge and travel of the same press");
 
+    private static final Source STROKE = Source.commonPractice("doubt of the contact and flatness of the turning; the travel scale taken as exact");
+
     private final Recording recording;
     private final PressDetails details;
     private final double[] travel;
@@ -79,10 +81,12 @@ final class PressLook {
         }
         Slack slack = details == null ? Slack.UNKNOWN : details.getSlack();
         double contact = marks.at("contact", trace.begin(in.from(), highest, slack));
+        double doubt = marks.byHand("contact") ? 0 : trace.doubt(in.from(), highest, slack);
         if (slack == Slack.UNKNOWN && !marks.byHand("contact")) {
             remarks.add(Say.note(Source.commonPractice(), "curve.slack.usual"));
         }
         rest(trace, in.from(), highest);
+        double top = force[highest];
         highest = nearest(in, marks.at("peak", travel[highest]));
         double peakForce = force[highest];
         Double half = ForceGauge.halfWidth(recording.getInstrument(), trace.step());
@@ -94,7 +98,7 @@ final class PressLook {
                     Censoring.MORE_THAN));
             remarks.add(Say.note(OWN, "curve.press.noSnap", Rounded.text(peakForce, "N"), Rounded.text(travel[in.to()] - contact, "mm")));
         } else {
-            snap(in, highest, contact, half);
+            snap(trace, in, highest, top, contact, doubt, half);
         }
         stiffness(trace, in.from(), highest);
     }
@@ -123,9 +127,9 @@ final class PressLook {
         return -1;
     }
 
-    private void snap(Trace.Branch in, int peak, double contact, Double half) {
+    private void snap(Trace trace, Trace.Branch in, int peak, double top, double contact, double doubt, Double half) {
         int least = peak;
-        for (int i = peak + 1; i <= in.to() && force[i] <= force[peak]; i++) {
+        for (int i = peak + 1; i <= in.to() && force[i] <= Math.max(top, force[peak]); i++) {
             least = force[i] < force[least] ? i : least;
         }
         least = nearest(in, marks.at("least", travel[least]));
@@ -135,8 +139,8 @@ final class PressLook {
         result("least-force", TestingProperties.LEAST_FORCE, l, half, "N");
         Double ratioHalf = half == null ? null : half * Math.sqrt(1 + l * l / (p * p)) / p;
         result("snap-ratio", TestingProperties.SNAP_RATIO, (p - l) / p, ratioHalf, "");
-        result("peak-travel", CurveProperties.PEAK_TRAVEL, travel[peak] - contact, null, "mm");
-        result("least-travel", CurveProperties.LEAST_TRAVEL, travel[least] - contact, null, "mm");
+        stroke("peak-travel", CurveProperties.PEAK_TRAVEL, travel[peak] - contact, Math.hypot(doubt, flat(trace, in, peak, 1)));
+        stroke("least-travel", CurveProperties.LEAST_TRAVEL, travel[least] - contact, Math.hypot(doubt, flat(trace, in, least, -1)));
         if (least == in.to()) {
             remarks.add(Say.caution(OWN, "curve.press.leastAtEnd"));
         }
@@ -161,6 +165,24 @@ final class PressLook {
         if (!said && Math.abs(first) > Math.max(FALL * force[peak], SCATTERS * trace.step())) {
             remarks.add(Say.caution(Source.commonPractice(), "curve.rest", Rounded.text(first, "N")));
         }
+    }
+
+    /** How far about a turning of the force it is as high (sign 1) or as low (-1) within twice the scatter; one row at least. */
+    private double flat(Trace trace, Trace.Branch in, int row, int sign) {
+        double give = 2 * trace.step();
+        int a = row;
+        int b = row;
+        while (a > in.from() && (force[row] - force[a]) * sign <= give) {
+            a--;
+        }
+        while (b < in.to() && (force[row] - force[b]) * sign <= give) {
+            b++;
+        }
+        return (travel[b] - travel[a]) / 2;
+    }
+
+    private void stroke(String id, String property, double value, double half) {
+        results.add(new RecordingResult(id, Say.message("curve.result." + id).text(), property, value, half, "mm", STROKE));
     }
 
     private int nearest(Trace.Branch branch, double place) {

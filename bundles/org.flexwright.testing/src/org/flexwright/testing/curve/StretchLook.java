@@ -45,6 +45,8 @@ final class StretchLook {
     private static final double REST = 0.02;
     private static final double SCATTERS = 5;
     private static final Source STRESS = Source.derived("force over undeformed width and thickness; section taken as known to 2 %, as far as ISO 37 lets three thickness readings differ");
+    private static final Source STRESS_ALONE = Source.derived(STRESS.text() + "; the force taken as exact, no gauge with a known accuracy is named");
+    private static final Source ELONGATION = Source.derived("travel over gauge length; doubt of where the force begins, the gauge length taken as exact");
     private static final Source AS_FILE = Source.ownRecord("stress as the file gives it");
     private static final Source TENSILE = Source.fromMemory("ISO 37, ASTM D412");
     private static final Source AREAS = Source.derived("areas under loading and unloading, trapezoids on their own travel");
@@ -69,6 +71,8 @@ final class StretchLook {
     /** Last row before the piece broke; -1 when it did not. */
     private int broken = -1;
     private double begin;
+    /** How far off the beginning may be, along the axis. */
+    private double doubt;
 
     StretchLook(Recording recording, StretchDetails details, RecordingData data) {
         this.recording = recording;
@@ -150,6 +154,7 @@ final class StretchLook {
         }
         Slack slack = details == null ? Slack.UNKNOWN : details.getSlack();
         begin = marks.at("begin", beginning(slack, highest));
+        doubt = length != ChannelRole.TRAVEL || marks.byHand("begin") ? 0 : trace.doubt(first.from(), highest, slack);
         end = first.to();
         if (broke()) {
             broken = broken();
@@ -224,6 +229,13 @@ final class StretchLook {
         return trace.at(from, to, place(strain), NEAR * unitStrain) * toStress;
     }
 
+    /** Share of a stress at a strain that hangs on where the strain begins. */
+    private double slackAt(double strain) {
+        double one = stressAt(first.from(), end, strain);
+        double other = stressAt(first.from(), end, Math.max(0, strain - doubt / unitStrain));
+        return one > 0 ? Math.abs(one - other) / one : 0;
+    }
+
     private void stresses() {
         if (details == null || details.getLoading() == StretchLoading.UNKNOWN) {
             remarks.add(Say.note(TENSILE, "curve.stretch.loading"));
@@ -231,7 +243,8 @@ final class StretchLook {
         for (int percent : new int[] { 100, 300 }) {
             if (reached() >= percent / PER_CENT) {
                 marks.show("stress-" + percent, place(percent / PER_CENT));
-                stress("stress-" + percent, percent == 100 ? CurveProperties.STRESS_100 : CurveProperties.STRESS_300, stressAt(first.from(), end, percent / PER_CENT));
+                stress("stress-" + percent, percent == 100 ? CurveProperties.STRESS_100 : CurveProperties.STRESS_300, stressAt(first.from(), end, percent / PER_CENT), slackAt(percent
+                        / PER_CENT));
             } else {
                 remarks.add(Say.note(TENSILE, "curve.stretch.notReached", percent, Rounded.text(reached() * PER_CENT, "%")));
             }
@@ -256,8 +269,9 @@ final class StretchLook {
         }
         double at = strain(marks.at("secant", place(Math.min(SECANT, reached / 2))));
         if (at > 0 && at <= reached) {
+            double modulus = stressAt(first.from(), end, at) / at;
             results.add(new RecordingResult("secant-modulus", Say.message("curve.result.secant-modulus-at", Rounded.text(at * PER_CENT, "%")).text(),
-                    CurveProperties.SECANT_MODULUS, stressAt(first.from(), end, at) / at, half(stressAt(first.from(), end, at) / at, 0), "MPa", source()));
+                    CurveProperties.SECANT_MODULUS, modulus, half(modulus, Math.hypot(slackAt(at), doubt / unitStrain / at)), "MPa", source()));
         }
     }
 
@@ -269,7 +283,7 @@ final class StretchLook {
         } else if (broke()) {
             stress("strength", CurveProperties.STRENGTH, strength);
             results.add(new RecordingResult("break-elongation", Say.message("curve.result.break-elongation").text(), CurveProperties.BREAK_ELONGATION, PER_CENT * strain(trace.x()[broken]),
-                    null, "%", TENSILE));
+                    doubt == 0 ? null : PER_CENT * doubt / unitStrain, "%", doubt == 0 ? TENSILE : ELONGATION));
         } else if (details != null && Boolean.FALSE.equals(details.getBroke())) {
             results.add(new RecordingResult("strength", Say.message("curve.result.strength").text(), CurveProperties.STRENGTH, strength, half(strength, 0), "MPa", source(),
                     Censoring.MORE_THAN));
@@ -287,7 +301,7 @@ final class StretchLook {
     }
 
     private Source source() {
-        return isForce ? STRESS : AS_FILE;
+        return !isForce ? AS_FILE : ForceGauge.halfWidth(recording.getInstrument(), trace.step()) == null ? STRESS_ALONE : STRESS;
     }
 
     /** Half width of a stress: the section, the gauge where it is known, and what is known besides; null for a stress the file gave ready made. */

@@ -119,17 +119,24 @@ record Trace(double[] x, double[] y, double step) {
         if (slack == Slack.NONE) {
             return x[from];
         }
-        int begun = begun(from, peak, Math.max(BEGUN * y[peak], SCATTERS * step));
-        if (slack != Slack.TANGENT) {
-            return x[begun];
-        }
+        return slack == Slack.TANGENT ? byLine(from, peak) : byStep(from, peak);
+    }
+
+    /** How far off that place may be: as far as the two ways of finding it differ, one row at least; one row when a person says there is no slack. */
+    double doubt(int from, int peak, Slack slack) {
+        double row = peak > from ? Math.abs(x[peak] - x[from]) / (peak - from) : 0;
+        return slack == Slack.NONE ? row : Math.max(row, Math.abs(byLine(from, peak) - byStep(from, peak)));
+    }
+
+    private double byStep(int from, int peak) {
+        return x[begun(from, peak, Math.max(BEGUN * y[peak], SCATTERS * step))];
+    }
+
+    private double byLine(int from, int peak) {
         int a = begun(from, peak, TANGENT_FROM * y[peak]);
         int b = begun(from, peak, TANGENT_TO * y[peak]);
-        if (b - a < 2) {
-            return x[begun];
-        }
-        Optional<Line> line = line(a, b);
-        return line.isEmpty() || !(line.get().slope() > 0) ? x[begun] : -line.get().intercept() / line.get().slope();
+        Optional<Line> line = b - a < 2 ? Optional.empty() : line(a, b);
+        return line.isEmpty() || !(line.get().slope() > 0) ? byStep(from, peak) : -line.get().intercept() / line.get().slope();
     }
 
     /** The last row before the peak where the force is not above a level; the first row when it always is. */
