@@ -3,29 +3,36 @@ package org.flexwright.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Collectors;
 
 import org.flexwright.core.Figures;
 import org.flexwright.core.Watch;
-import org.flexwright.core.rubber.FitWords;
-import org.flexwright.core.rubber.LawRanking;
+import org.flexwright.core.naming.Find;
+import org.flexwright.core.recording.LawFits;
+import org.flexwright.core.recording.Recordings;
 import org.flexwright.core.rubber.Loading;
-import org.flexwright.core.rubber.RubberFit;
 import org.flexwright.core.rubber.RubberForm;
 import org.flexwright.core.rubber.Treloar;
 import org.flexwright.core.rubber.Weighting;
+import org.flexwright.core.session.ProjectSession;
+import org.flexwright.model.LawFit;
+import org.flexwright.model.Recording;
 
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 
 /** Rubber laws fitted to stretch curves. */
 @Command(name = "fit", description = "Rubber laws fitted to stretch curves: one law, or all beside each other.", mixinStandardHelpOptions = true,
-        footer = { "", "Example: flexwright fit example --law ogden-3" }, subcommands = { FitNoun.Example.class })
+        footer = { "", "Example: flexwright fit try C1 C2", "Example: flexwright fit example --law ogden-3" },
+        subcommands = { FitNoun.Try.class, FitNoun.Add.class, FitNoun.ListCall.class, FitNoun.Show.class, FitNoun.Remove.class, FitNoun.Example.class })
 final class FitNoun extends Noun {
-    private static final String MPA = "MPa";
-    private static final int DIGITS = 3;
 
     /** What a fit is asked with. */
     static final class Asked {
@@ -35,25 +42,168 @@ final class FitNoun extends Noun {
         String weighting;
 
         RubberForm form() {
-            return law == null ? null : named("law", RubberForm.values(), law);
+            return law == null ? null : RubberForm.find(law).orElseThrow(() -> new UsageException("\"" + law + "\" is no law; allowed are " + RubberForm.ids() + "."));
         }
 
         Weighting weights() {
-            return weighting == null ? Weighting.EQUAL : named("weighting", Weighting.values(), weighting);
+            return weighting == null ? Weighting.EQUAL
+                    : Weighting.find(weighting).orElseThrow(() -> new UsageException("\"" + weighting + "\" is no weighting; allowed are " + Weighting.ids() + "."));
+        }
+    }
+
+    /** Recordings and a range of stretches. */
+    static final class Curves {
+        @Parameters(paramLabel = "RECORDING", arity = "1..*", description = "Codes of recordings of stretched pieces; several loadings are fitted together.")
+        List<String> codes;
+        @Option(names = "--from", paramLabel = "STRETCH", description = "Least stretch used, length over undeformed length.")
+        Double from;
+        @Option(names = "--to", paramLabel = "STRETCH", description = "Largest stretch used.")
+        Double to;
+
+        List<Recording> recordings(ProjectSession session) {
+            List<Recording> all = Recordings.all(session.project()).toList();
+            return codes.stream().map(code -> Find.named("recording", all, r -> Objects.toString(r.getCode(), ""), r -> Objects.toString(r.getTitle(), ""), code)).distinct().toList();
+        }
+    }
+
+    @Command(name = "try", description = "Fit recordings without keeping anything.", mixinStandardHelpOptions = true,
+            footer = { "", "Example: flexwright fit try C1 C2 --law yeoh --to 3", "All laws beside each other: flexwright fit try C1 C2" })
+    static final class Try extends ProjectCall {
+        @Mixin
+        Curves curves = new Curves();
+        @Mixin
+        Asked asked = new Asked();
+
+        @Override
+        protected boolean writes() {
+            return false;
         }
 
-        private static <E extends Enum<E>> E named(String what, E[] all, String typed) {
-            String plain = typed.strip().toUpperCase(java.util.Locale.ROOT).replace('-', '_').replace(' ', '_');
-            List<String> names = java.util.stream.Stream.of(all).map(e -> e.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-')).toList();
-            return java.util.stream.Stream.of(all).filter(e -> e.name().equals(plain)).findFirst().orElseThrow(() -> new UsageException("\"" + typed + "\" is no " + what + "; allowed are "
-                    + String.join(", ", names) + "."));
+        @Override
+        protected Reply work(CliServices services, ProjectSession session) {
+            LawFits.Question question = LawFits.question(session.folder(), curves.recordings(session), asked.form(), asked.weights(), curves.from, curves.to, services.registries());
+            return answer(new Reply(id()).input("recordings", curves.codes), question);
         }
+    }
+
+    @Command(name = "add", description = "Keep a fit in the project: law, weights, range and recordings. Its figures are computed anew each time.", mixinStandardHelpOptions = true,
+            footer = { "", "Example: flexwright fit add C1 C2 --law yeoh --to 3 --title \"sheet, batch 2\"" })
+    static final class Add extends ProjectCall {
+        @Mixin
+        Curves curves = new Curves();
+        @Mixin
+        Asked asked = new Asked();
+        @Option(names = "--title", description = "A few words; law and recordings when left out.")
+        String title;
+
+        @Override
+        protected Reply work(CliServices services, ProjectSession session) {
+            if (asked.form() == null) {
+                throw new UsageException("Say which law is kept with --law: " + RubberForm.ids() + "; flexwright fit try compares them.");
+            }
+            List<Recording> recordings = curves.recordings(session);
+            // what cannot be fitted is not kept
+            LawFits.Question question = LawFits.question(session.folder(), recordings, asked.form(), asked.weights(), curves.from, curves.to, services.registries());
+            Reply reply = new Reply(id());
+            answer(reply, question);
+            if (reply.status() == Status.FINE) {
+                LawFit[] made = new LawFit[1];
+                session.execute("Keep fit", edit -> made[0] = LawFits.add(edit, title, asked.form(), asked.weights(), curves.from, curves.to, recordings));
+                reply.words("fit", made[0].getTitle()).line("Kept as: " + made[0].getTitle());
+            }
+            return reply;
+        }
+    }
+
+    /** A verb about one kept fit. */
+    abstract static class OneFit extends ProjectCall {
+        @Parameters(paramLabel = "FIT", description = "Title or number of the fit; flexwright fit list names them.")
+        String name;
+
+        final LawFit fit(ProjectSession session) {
+            List<LawFit> all = session.project().getLawFits();
+            if (name.strip().matches("\\d{1,6}") && Integer.parseInt(name.strip()) >= 1 && Integer.parseInt(name.strip()) <= all.size()) {
+                return all.get(Integer.parseInt(name.strip()) - 1);
+            }
+            return Find.named("fit", all, f -> Objects.toString(f.getTitle(), ""), f -> Objects.toString(f.getTitle(), ""), name);
+        }
+    }
+
+    @Command(name = "list", description = "The fits that are kept.", mixinStandardHelpOptions = true, footer = { "", "Example: flexwright fit list" })
+    static final class ListCall extends ProjectCall {
+        @Override
+        protected boolean writes() {
+            return false;
+        }
+
+        @Override
+        protected Reply work(CliServices services, ProjectSession session) {
+            Reply reply = new Reply(id());
+            List<LawFit> all = new ArrayList<>(session.project().getLawFits());
+            if (all.isEmpty()) {
+                reply.line("No fit is kept; flexwright fit add keeps one.");
+            }
+            for (LawFit fit : all) {
+                String codes = fit.getRecordings().stream().map(r -> Objects.toString(r.getCode(), "")).collect(Collectors.joining(", "));
+                reply.line(String.format("%2d  %-32s %-14s %-12s %s%s", all.indexOf(fit) + 1, fit.getTitle(), fit.getLaw(), fit.getWeighting(), codes, range(fit)));
+                Map<String, Object> row = new LinkedHashMap<>();
+                row.put("title", fit.getTitle());
+                row.put("law", fit.getLaw());
+                row.put("weighting", fit.getWeighting());
+                row.put("recordings", codes);
+                row.put("from", fit.getFromStretch());
+                row.put("to", fit.getToStretch());
+                reply.item(row);
+            }
+            return reply;
+        }
+
+        private static String range(LawFit fit) {
+            return (fit.getFromStretch() == null ? "" : "  from " + Figures.of(fit.getFromStretch(), "")) + (fit.getToStretch() == null ? "" : "  to " + Figures.of(fit.getToStretch(), ""));
+        }
+    }
+
+    @Command(name = "show", description = "Compute a kept fit anew: coefficients, intervals, residuals.", mixinStandardHelpOptions = true,
+            footer = { "", "Example: flexwright fit show 1 --json", "The same points, all laws: flexwright fit show 1 --compare" })
+    static final class Show extends OneFit {
+        @Option(names = "--compare", description = "All laws on the same points beside each other.")
+        boolean compare;
+
+        @Override
+        protected boolean writes() {
+            return false;
+        }
+
+        @Override
+        protected Reply work(CliServices services, ProjectSession session) {
+            LawFit fit = fit(session);
+            LawFits.Question question = LawFits.question(session.folder(), fit, services.registries());
+            return answer(new Reply(id()).words("fit", fit.getTitle()).line(fit.getTitle()), compare ? question.with(null) : question);
+        }
+    }
+
+    @Command(name = "remove", description = "Take a kept fit out of the project; its recordings stay.", mixinStandardHelpOptions = true,
+            footer = { "", "Example: flexwright fit remove 1" })
+    static final class Remove extends OneFit {
+        @Override
+        protected Reply work(CliServices services, ProjectSession session) {
+            LawFit fit = fit(session);
+            String title = fit.getTitle();
+            session.execute("Remove fit " + title, edit -> edit.remove(fit));
+            return new Reply(id()).words("removed", title);
+        }
+    }
+
+    private static Reply answer(Reply reply, LawFits.Question question) {
+        FitReply.of(reply, question.form(), question.weighting(), question.points(Watch.NONE));
+        question.remarks().forEach(reply::remark);
+        return reply;
     }
 
     @Command(name = "example", description = "Fit Treloar's natural rubber of 1944: 53 points in three loadings.", mixinStandardHelpOptions = true,
             footer = { "", "Example: flexwright fit example --law ogden-3", "The points as files to import: flexwright fit example --files treloar" })
     static final class Example extends Call {
-        @picocli.CommandLine.Mixin
+        @Mixin
         Asked asked = new Asked();
         @Option(names = "--files", paramLabel = "FOLDER", description = "Write the three files there too; nothing that is there already is overwritten.")
         Path files;
@@ -65,7 +215,7 @@ final class FitNoun extends Noun {
             if (files != null) {
                 write(services.workingFolder().resolve(files), reply);
             }
-            return FitNoun.fill(reply, asked, Treloar.points());
+            return FitReply.of(reply, asked.form(), asked.weights(), Treloar.points());
         }
 
         private static void write(Path folder, Reply reply) {
@@ -85,85 +235,5 @@ final class FitNoun extends Noun {
                 throw new CliException("The files could not be written to this folder.", e);
             }
         }
-    }
-
-    /** One law, or all beside each other. */
-    static Reply fill(Reply reply, Asked asked, List<RubberFit.Point> points) {
-        if (asked.form() == null) {
-            return ranking(reply, LawRanking.of(asked.weights(), points, Watch.NONE));
-        }
-        RubberFit fit = RubberFit.of(asked.form(), asked.weights(), points, Watch.NONE).orElse(null);
-        if (fit == null) {
-            return reply.refuse("law", asked.form().title() + " has " + asked.form().coefficients() + " coefficients, which " + points.size() + " points do not determine.",
-                    "Take a law with fewer coefficients or more points.");
-        }
-        return fit(reply, fit);
-    }
-
-    /** A fit with its coefficients, what to know about it, and its residuals. */
-    static Reply fit(Reply reply, RubberFit fit) {
-        reply.line(fit.form().title() + ", " + fit.weighting().title() + ", " + fit.points().size() + " points");
-        if (FitWords.rejected(fit).isPresent()) {
-            return reply.refuse("law", FitWords.rejected(fit).get().text(), FitWords.remedy().text());
-        }
-        for (RubberFit.Coefficient c : fit.coefficients()) {
-            put(reply, c, "95 %, these points alone; " + FitWords.SOURCE.display());
-            reply.line(String.format("  %-7s %s", c.name(), FitWords.text(c)));
-        }
-        put(reply, fit.young(), "initial Young's modulus of the law, 95 %");
-        reply.line(String.format("  %-7s %s", "E", FitWords.text(fit.young()) + "   initial Young's modulus of the law"));
-        reply.result("rms", Value.number(fit.rms(), MPA, "unweighted residuals"));
-        StringBuilder rms = new StringBuilder("  rms     ").append(Figures.of(fit.rms(), MPA, DIGITS));
-        if (fit.loadings().size() > 1) {
-            fit.loadings().forEach(l -> rms.append("; ").append(Figures.of(fit.rms(l), MPA, DIGITS)).append(" in ").append(l.title()));
-        }
-        reply.line(rms.toString());
-        fit.r2().ifPresent(r2 -> reply.result("r2", Value.number(r2, "1", "1 less the residual share, unweighted")).line("  R2      " + Figures.of(r2, "", 4)));
-        if (fit.starts() > 0) {
-            reply.line("  search  " + fit.reached() + " of " + fit.starts() + " starts ended here");
-        }
-        reply.line("  " + FitWords.reach(fit).text());
-        FitWords.remarks(fit).forEach(reply::remark);
-        for (int i = 0; i < fit.points().size(); i++) {
-            RubberFit.Point p = fit.points().get(i);
-            Map<String, Object> row = new LinkedHashMap<>();
-            row.put("loading", p.loading().name().toLowerCase(java.util.Locale.ROOT));
-            row.put("stretch", p.stretch());
-            row.put("stress", p.stress());
-            row.put("residual", fit.residuals().get(i));
-            reply.item(row);
-        }
-        return reply;
-    }
-
-    private static void put(Reply reply, RubberFit.Coefficient c, String source) {
-        reply.result(c.name(), new Value(c.band().map(b -> b.low()).orElse(c.value()), c.value(), c.band().map(b -> b.high()).orElse(c.value()), c.unit().isEmpty() ? "1" : c.unit(), source,
-                null));
-    }
-
-    private static Reply ranking(Reply reply, LawRanking ranking) {
-        reply.line("Ranked by what each law had not seen (" + (ranking.loadings() > 1 ? "each loading left out in turn" : "the upper third of the stretches left out") + "), "
-                + ranking.weighting().title() + ":");
-        reply.line(String.format("  %-15s %-4s %-12s %-12s %s", "law", "n", "rms, MPa", "unseen, MPa", "E, MPa"));
-        for (LawRanking.Rank rank : ranking.ranks()) {
-            Map<String, Object> row = new LinkedHashMap<>();
-            row.put("law", rank.form().id());
-            row.put("coefficients", rank.form().coefficients());
-            row.put("rms", rank.fit().map(RubberFit::rms).orElse(null));
-            row.put("foretold", rank.foretold().isPresent() ? rank.foretold().getAsDouble() : null);
-            row.put("stable", rank.stable());
-            reply.item(row);
-            String foretold = rank.foretold().isPresent() ? Figures.of(rank.foretold().getAsDouble(), "", DIGITS) : "not to be had";
-            String rest = rank.fit().isEmpty() ? "the points do not determine its coefficients"
-                    : FitWords.rejected(rank.fit().get()).map(m -> m.text()).orElseGet(() -> String.format("%-12s %-12s %s", Figures.of(rank.fit().get().rms(), "", DIGITS), foretold,
-                            FitWords.text(rank.fit().get().young()).replace(" MPa", "")));
-            reply.line(String.format("  %-15s %-4d %s", rank.form().title(), rank.form().coefficients(), rest));
-        }
-        ranking.suggested().ifPresentOrElse(r -> reply.words("suggested", r.form().id()).line("Fewest coefficients of those that foretell about as well as the best: " + r.form().title()
-                + ". A hint, no proof."), () -> reply.line("No law could be checked on what it had not seen: no hint which to take."));
-        if (ranking.loadings() == 1) {
-            reply.line("Only one loading was measured: nothing here tells which law holds in the others.");
-        }
-        return reply;
     }
 }

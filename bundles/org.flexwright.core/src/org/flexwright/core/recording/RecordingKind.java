@@ -62,4 +62,9 @@ public interface RecordingKind {
     default Optional<StretchCurve> curve(Recording recording, RecordingData data, Watch watch) {
         return Optional.empty();
     }
+
+    /** Whether {@link #curve} may give one at all. */
+    default boolean givesCurve() {
+        return false;
+    }
 }

@@ -3,6 +3,9 @@ package org.flexwright.core.rubber;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Forms of rubber laws that can be fitted. */
 public enum RubberForm {
@@ -30,6 +33,16 @@ public enum RubberForm {
     /** As it stands in files and on the command line: {@code neo-hooke}, {@code ogden-3}. */
     public String id() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** The one meant by its id or title, in any case; empty for another word and for null. */
+    public static Optional<RubberForm> find(String typed) {
+        return typed == null ? Optional.empty() : Stream.of(values()).filter(one -> one.id().equalsIgnoreCase(typed.strip()) || one.title().equalsIgnoreCase(typed.strip())).findFirst();
+    }
+
+    /** All ids, for sentences. */
+    public static String ids() {
+        return Stream.of(values()).map(RubberForm::id).collect(Collectors.joining(", "));
     }
 
     /** For people. */

@@ -4,6 +4,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Which points of a fit count how much. */
 public enum Weighting {
@@ -25,6 +28,16 @@ public enum Weighting {
     /** As it stands in files and on the command line: {@code per-loading}. */
     public String id() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** The one meant by its id or title, in any case; empty for another word and for null. */
+    public static Optional<Weighting> find(String typed) {
+        return typed == null ? Optional.empty() : Stream.of(values()).filter(one -> one.id().equalsIgnoreCase(typed.strip()) || one.title().equalsIgnoreCase(typed.strip())).findFirst();
+    }
+
+    /** All ids, for sentences. */
+    public static String ids() {
+        return Stream.of(values()).map(Weighting::id).collect(Collectors.joining(", "));
     }
 
     /** For people. */

@@ -88,6 +88,11 @@ public final class StretchKind implements RecordingKind {
         return new StretchLook(recording, details(recording), data).curve(watch);
     }
 
+    @Override
+    public boolean givesCurve() {
+        return true;
+    }
+
     private static StretchDetails details(Recording recording) {
         return recording.getDetails() instanceof StretchDetails d ? d : null;
     }
