@@ -147,6 +147,11 @@ public record SpotView(String title, PropertyDef property, List<Dot> dots, doubl
         return new SpotView(offer.words(), offer.property(), dots, ends[0], ends[1], notes);
     }
 
+    /** The spots of a map nothing was read at. */
+    public static List<Dot> unread(SpotMap map) {
+        return map.getPlaces().stream().map(place -> new Dot(place, "–", say("dot.none", text(place.getSpot())).text(), Double.NaN, -1)).toList();
+    }
+
     private static List<PartValue> values(PropertyDef property, PropertyKey key, List<Specimen> pieces, String spot) {
         List<PartValue> values = new ArrayList<>();
         for (Specimen piece : pieces) {

@@ -64,6 +64,12 @@ public final class Palette {
         }
     }
 
+    /** Steps of one hue. */
+    public static final int SHADES = 5;
+    /** From this step on words are in the colour of the ground. */
+    private static final int DARK = 3;
+    /** From the ground (0) over the accent (1) to the text (2). */
+    private static final double[] WAY = {0.08, 0.26, 0.46, 0.92, 1.6};
     private static final List<Ink> SERIES = List.of(Ink.SERIES_1, Ink.SERIES_2, Ink.SERIES_3, Ink.SERIES_4, Ink.SERIES_5, Ink.SERIES_6);
 
     private final ColorRegistry registry;
@@ -96,6 +102,35 @@ public final class Palette {
     /** Colour name of the series with that index, from 0; after six they begin again and only marker and dash tell them apart. */
     public static Ink series(int index) {
         return SERIES.get(Math.floorMod(index, SERIES.size()));
+    }
+
+    /**
+     * A step of one hue, from the ground over the accent towards the text, so that the steps differ in grey too. Words on the first three
+     * steps are {@link Ink#INK}, on the others {@link Ink#PAPER}: see {@link #onShade}.
+     *
+     * @param step 0, nearest to the ground, to {@link #SHADES} - 1
+     */
+    public Color shade(int step) {
+        return new Color(shade(get(Ink.PAPER).getRGB(), get(Ink.ACCENT).getRGB(), get(Ink.INK).getRGB(), step));
+    }
+
+    /** The same from the three colours themselves. */
+    public static RGB shade(RGB paper, RGB accent, RGB ink, int step) {
+        double way = WAY[step];
+        return way <= 1 ? mix(paper, accent, way) : mix(accent, ink, way - 1);
+    }
+
+    /** The colour of words on a step; contrast at least 4.5 : 1 in both themes. */
+    public static Ink onShade(int step) {
+        return step < DARK ? Ink.INK : Ink.PAPER;
+    }
+
+    private static RGB mix(RGB one, RGB other, double share) {
+        return new RGB(mix(one.red, other.red, share), mix(one.green, other.green, share), mix(one.blue, other.blue, share));
+    }
+
+    private static int mix(int one, int other, double share) {
+        return (int) Math.round(one + (other - one) * share);
     }
 
     /** True when text is lighter than its ground. */

@@ -9,12 +9,14 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.trial.Moulds;
+import org.flexwright.core.trial.SpotMaps;
 import org.flexwright.model.Lot;
 import org.flexwright.model.MaterialGrade;
 import org.flexwright.model.ModelFactory;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Mould;
 import org.flexwright.model.Session;
+import org.flexwright.model.SpotMap;
 import org.flexwright.model.TargetSheet;
 import org.flexwright.workbench.pages.SubjectEditors;
 
@@ -26,6 +28,12 @@ final class Additions {
 
     /** Adds one to a section. */
     static void add(IWorkbenchWindow window, ProjectSession session, Section section) {
+        if (section == Section.SPOT_MAPS) {
+            SpotMap[] map = new SpotMap[1];
+            session.execute(section.addWords().toLowerCase(Locale.ROOT), edit -> map[0] = SpotMaps.add(edit, null, null));
+            SubjectEditors.open(window, map[0]);
+            return;
+        }
         EObject made = EcoreUtil.create(section.feature().getEReferenceType());
         int number = section.things(session.project()).size() + 1;
         mark(made, section, number);

@@ -17,6 +17,7 @@ enum Section {
     CONTROL_PIECES("Control pieces", ModelPackage.Literals.PROJECT__CONTROL_PIECES, "Add a control piece"),
     SESSIONS("Sessions", ModelPackage.Literals.PROJECT__SESSIONS, "Add a session"),
     MOULDS("Moulds", ModelPackage.Literals.PROJECT__MOULDS, "Add a mould"),
+    SPOT_MAPS("Spot maps", ModelPackage.Literals.PROJECT__SPOT_MAPS, "Add a spot map"),
     TRIALS("Trials", ModelPackage.Literals.PROJECT__TRIALS, "New trial…"),
     RECIPES("Recipes", ModelPackage.Literals.PROJECT__RECIPES, ""),
     BATCHES("Batches", ModelPackage.Literals.PROJECT__BATCHES, ""),

@@ -1,0 +1,2 @@
+/** The page of a spot map: a property over the places of a part. */
+package org.flexwright.workbench.pages.spot;
