@@ -186,6 +186,7 @@ public record SoundFile(Path file, int channels, double rate, int bits, boolean 
         int many = BLOCK / frame;
         ByteBuffer block = ByteBuffer.allocateDirect(many * frame).order(ByteOrder.LITTLE_ENDIAN);
         double[] samples = new double[many * channels];
+        Object scratch = scratch(many * channels);
         long done = 0;
         while (done < frames) {
             watch.check();
@@ -197,9 +198,14 @@ public record SoundFile(Path file, int channels, double rate, int bits, boolean 
                     throw new IOException("shorter than it was");
                 }
             }
-            decode(block, samples, now * channels);
+            decode(block.flip(), scratch, samples, now * channels);
+            for (int i = 0; floating && i < now * channels; i++) {
+                if (!Double.isFinite(samples[i])) {
+                    throw refused("sound.number", name, Figures.of((done + i / channels) / rate, "s"));
+                }
+            }
             for (int c = 0; c < channels; c++) {
-                keep(samples, c, now, kept[c], done, fold, name);
+                keep(samples, c, now, kept[c], done, fold);
             }
             done += now;
         }
@@ -207,21 +213,29 @@ public record SoundFile(Path file, int channels, double rate, int bits, boolean 
     }
 
     /** Samples of a channel into what is kept of it. */
-    private void keep(double[] samples, int channel, int now, double[] kept, long from, int fold, String name) {
+    private void keep(double[] samples, int channel, int now, double[] kept, long from, int fold) {
         int cell = (int) (from / fold);
+        int s = channel;
+        if (fold == 1) {
+            for (int i = 0; i < now; i++, s += channels) {
+                kept[cell + i] = samples[s];
+            }
+            return;
+        }
         int in = (int) (from % fold);
         double far = kept[cell];
-        for (int i = 0, s = channel; i < now; i++, s += channels) {
+        double most = Math.abs(far);
+        for (int i = 0; i < now; i++, s += channels) {
             double v = samples[s];
-            if (!(Math.abs(v) <= Double.MAX_VALUE)) {
-                throw refused("sound.number", name, Figures.of((from + i) / rate, "s"));
-            }
-            if (Math.abs(v) > Math.abs(far)) {
+            double away = Math.abs(v);
+            if (away > most) {
                 far = v;
+                most = away;
             }
             if (++in == fold) {
                 kept[cell++] = far;
                 far = 0;
+                most = 0;
                 in = 0;
             }
         }
@@ -230,35 +244,55 @@ public record SoundFile(Path file, int channels, double rate, int bits, boolean 
         }
     }
 
-    private void decode(ByteBuffer block, double[] samples, int count) {
-        if (floating) {
-            for (int i = 0; i < count; i++) {
-                samples[i] = bits == 32 ? block.getFloat(4 * i) : block.getDouble(8 * i);
+    /** A block in its own numbers, into samples; {@code scratch} is an array of them, large enough. */
+    private void decode(ByteBuffer block, Object scratch, double[] samples, int count) {
+        switch (scratch) {
+            case float[] f -> {
+                block.asFloatBuffer().get(f, 0, count);
+                for (int i = 0; i < count; i++) {
+                    samples[i] = f[i];
+                }
             }
-            return;
+            case double[] d -> {
+                block.asDoubleBuffer().get(d, 0, count);
+                System.arraycopy(d, 0, samples, 0, count);
+            }
+            case short[] w -> {
+                block.asShortBuffer().get(w, 0, count);
+                for (int i = 0; i < count; i++) {
+                    samples[i] = w[i] * (1.0 / 32768);
+                }
+            }
+            case int[] w -> {
+                block.asIntBuffer().get(w, 0, count);
+                for (int i = 0; i < count; i++) {
+                    samples[i] = w[i] * (1.0 / 2147483648.0);
+                }
+            }
+            case byte[] w when bits == 8 -> {
+                block.get(w, 0, count);
+                for (int i = 0; i < count; i++) {
+                    samples[i] = ((w[i] & 0xFF) - 128) / 128.0;
+                }
+            }
+            case byte[] w -> {
+                block.get(w, 0, 3 * count);
+                for (int i = 0, at = 0; i < count; i++, at += 3) {
+                    samples[i] = (w[at] & 0xFF | (w[at + 1] & 0xFF) << 8 | w[at + 2] << 16) * (1.0 / 8388608);
+                }
+            }
+            default -> throw new IllegalStateException(String.valueOf(bits));
         }
-        switch (bits) {
-            case 8 -> {
-                for (int i = 0; i < count; i++) {
-                    samples[i] = ((block.get(i) & 0xFF) - 128) / 128.0;
-                }
-            }
-            case 16 -> {
-                for (int i = 0; i < count; i++) {
-                    samples[i] = block.getShort(2 * i) * (1.0 / 32768);
-                }
-            }
-            case 24 -> {
-                for (int i = 0; i < count; i++) {
-                    samples[i] = (block.getShort(3 * i) & 0xFFFF | block.get(3 * i + 2) << 16) * (1.0 / 8388608);
-                }
-            }
-            default -> {
-                for (int i = 0; i < count; i++) {
-                    samples[i] = block.getInt(4 * i) * (1.0 / 2147483648.0);
-                }
-            }
-        }
+    }
+
+    private Object scratch(int count) {
+        return switch (bits) {
+            case 8 -> new byte[count];
+            case 16 -> new short[count];
+            case 24 -> new byte[3 * count];
+            case 32 -> floating ? new float[count] : new int[count];
+            default -> new double[count];
+        };
     }
 
     /** Up to so many bytes from a place; fewer at the end of the file. */

@@ -86,8 +86,8 @@ class ImpactFinderTest {
 
     @Test
     void manySoundsAreCutToTheLoudest() {
-        MadeSound sound = new MadeSound(8_000, 60, 5);
-        for (int i = 0; i < 500; i++) {
+        MadeSound sound = new MadeSound(4_000, 220, 5);
+        for (int i = 0; i < 2_100; i++) {
             sound.blow(0.1 + i * 0.1, i < 100 ? 0.2 : 0.5);
         }
         ImpactFinder.Found found = find(sound);

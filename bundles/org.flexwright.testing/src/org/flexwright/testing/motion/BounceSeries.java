@@ -62,37 +62,43 @@ public record BounceSeries(List<Impact> impacts) {
             double flight = sounds.get(1).time() - sounds.get(0).time();
             return flight > quiet && flight <= most ? List.of(new BounceSeries(sounds)) : List.of();
         }
-        List<BounceSeries> drops = new ArrayList<>();
-        List<Impact> left = new ArrayList<>(sounds);
-        double first = 0;
-        while (true) {
-            Optional<Scored> best = best(left, quiet, most);
-            if (best.isEmpty() || best.get().score < AS_GOOD * first) {
-                return drops.stream().sorted(Comparator.comparingDouble(d -> d.impacts.get(0).time())).toList();
-            }
-            first = Math.max(first, best.get().score);
-            BounceSeries drop = best.get().series;
-            drops.add(drop);
-            double from = drop.impacts.get(0).time() - quiet;
-            double to = drop.impacts.get(drop.impacts.size() - 1).time() + quiet;
-            left.removeIf(i -> i.time() >= from && i.time() <= to);
+        List<Scored> best = new ArrayList<>();
+        for (int i = 0; i < sounds.size(); i++) {
+            best(sounds, i, quiet, most).ifPresent(best::add);
         }
+        best.sort(Comparator.comparingDouble(Scored::score).reversed());
+        List<BounceSeries> drops = new ArrayList<>();
+        for (Scored next : best) {
+            boolean asGood = next.score >= AS_GOOD * best.get(0).score;
+            if (asGood && drops.stream().noneMatch(d -> next.series.first() <= d.last() + quiet && next.series.last() >= d.first() - quiet)) {
+                drops.add(next.series);
+            }
+        }
+        drops.sort(Comparator.comparingDouble(BounceSeries::first));
+        return drops;
+    }
+
+    private double first() {
+        return impacts.get(0).time();
+    }
+
+    private double last() {
+        return impacts.get(impacts.size() - 1).time();
     }
 
     private record Scored(BounceSeries series, double score) {
     }
 
-    private static Optional<Scored> best(List<Impact> sounds, double quiet, double most) {
+    /** The best series that begins with sound {@code i}. */
+    private static Optional<Scored> best(List<Impact> sounds, int i, double quiet, double most) {
         Scored best = null;
-        for (int i = 0; i < sounds.size(); i++) {
-            for (int j = i + 1; j < Math.min(sounds.size(), i + BETWEEN); j++) {
-                double flight = sounds.get(j).time() - sounds.get(i).time();
-                for (int k = j + 1; flight > quiet && flight <= most && k < Math.min(sounds.size(), j + BETWEEN); k++) {
-                    double share = (sounds.get(k).time() - sounds.get(j).time()) / flight;
-                    if (share >= LEAST_SHARE && share <= MOST_SHARE && share * flight > quiet) {
-                        Scored next = follow(sounds, i, j, k, quiet);
-                        best = best == null || next.score > best.score ? next : best;
-                    }
+        for (int j = i + 1; j < Math.min(sounds.size(), i + BETWEEN); j++) {
+            double flight = sounds.get(j).time() - sounds.get(i).time();
+            for (int k = j + 1; flight > quiet && flight <= most && k < Math.min(sounds.size(), j + BETWEEN); k++) {
+                double share = (sounds.get(k).time() - sounds.get(j).time()) / flight;
+                if (share >= LEAST_SHARE && share <= MOST_SHARE && share * flight > quiet) {
+                    Scored next = follow(sounds, i, j, k, quiet);
+                    best = best == null || next.score > best.score ? next : best;
                 }
             }
         }

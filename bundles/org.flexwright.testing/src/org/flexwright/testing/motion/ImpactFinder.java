@@ -21,7 +21,7 @@ public final class ImpactFinder {
     /** s within which a second sound belongs to the same impact, when nothing else was said; our own choice. */
     public static final double QUIET = 0.030;
     /** More sounds than this are no bounces; the loudest stay. */
-    public static final int MOST = 400;
+    public static final int MOST = 2000;
 
     /** Hz below which a room rumbles. */
     private static final double RUMBLE = 250;

@@ -62,6 +62,7 @@ public final class Benchmarks {
             new Everyday(registries, work, trials).run(figures);
             new Taps(registries, work, trials).run(figures);
         }
+        new Sounds(registries, work).run(figures);
         files(registries);
         tables();
         search(registries);

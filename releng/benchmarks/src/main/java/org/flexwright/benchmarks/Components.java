@@ -17,6 +17,7 @@ import org.flexwright.core.process.ProcessKind;
 import org.flexwright.core.process.StepKind;
 import org.flexwright.core.property.PropertyEstimator;
 import org.flexwright.core.property.PropertySet;
+import org.flexwright.core.recording.RecordingKind;
 import org.flexwright.core.registry.Registries;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -47,7 +48,7 @@ final class Components {
         List<Calculation<?, ?>> calculations = new ArrayList<>();
         components.of(Calculation.class).forEach(calculation -> calculations.add(calculation));
         return new Registries(calculations, components.of(StepKind.class), components.of(ProcessKind.class),
-                components.of(FindingRule.class), components.of(PropertySet.class), components.of(PropertyEstimator.class));
+                components.of(FindingRule.class), components.of(PropertySet.class), components.of(PropertyEstimator.class), List.of(), components.of(RecordingKind.class));
     }
 
     private void make(URL description) throws IOException, ReflectiveOperationException {
