@@ -62,6 +62,8 @@ public final class ChartPane extends Composite {
             LineStyle.DASHDOTDOT);
 
     private static final int MARK_ROWS = 4;
+    /** A series with more points is drawn without smoothing: nobody sees it, and the hand is not kept waiting. */
+    private static final int DENSE = 800;
 
     private final Kit kit;
     private final Chart chart;
@@ -252,7 +254,7 @@ public final class ChartPane extends Composite {
         line.setSymbolColor(colour);
         line.setSymbolType(joined ? PlotSymbolType.NONE : MARKERS.get(index % MARKERS.size()));
         line.setSymbolSize(kit.grid().steps(1) + 1);
-        line.setAntialias(SWT.ON);
+        line.setAntialias(model.points().size() > DENSE ? SWT.OFF : SWT.ON);
         IErrorBar bar = line.getYErrorBar();
         boolean intervals = model.points().stream().anyMatch(p -> p.low() < p.y() || p.high() > p.y());
         bar.setVisible(intervals);

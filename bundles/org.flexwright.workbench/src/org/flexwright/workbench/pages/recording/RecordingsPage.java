@@ -1,5 +1,6 @@
 package org.flexwright.workbench.pages.recording;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
@@ -58,6 +59,7 @@ final class RecordingsPage implements EditorPage {
     private static final int FINE = 2;
     private static final int MOST = 7;
     private static final double ZOOM = 1.6;
+    private static final String NO_PIECE = "A recording belongs to a piece: add a part on the page Parts and readings first.";
 
     private final PageContext context;
     private final Kit kit;
@@ -97,7 +99,7 @@ final class RecordingsPage implements EditorPage {
         one.setLayout(new StackLayout());
         one.setLayoutData(Grid.fill());
         none = new EmptyState(one, kit, "What an instrument has recorded of a piece is drawn here: force over travel, a strip that is stretched, "
-                + "bounces by their sound. The file is kept as it came.", writable() ? "Take in a file…" : null, this::takeIn);
+                + "bounces by their sound. The file is kept as it came.", writable() ? "Take in a file…" : null, () -> takeIn());
         full = kit.pane(one, 1, Spacing.NONE);
         Composite edge = kit.pane(full, 1, new Spacing(6, 3, 0, 1));
         edge.setLayoutData(Grid.wide());
@@ -114,7 +116,7 @@ final class RecordingsPage implements EditorPage {
         Kit.name(further, "Further off");
         further.setToolTipText("Draws the curve narrower: the wheel, or minus");
         if (writable()) {
-            kit.action(bar, "&Take in a file…", this::takeIn);
+            kit.action(bar, "&Take in a file…", () -> takeIn());
         }
         Composite halves = kit.pane(full, 1, Spacing.NONE);
         halves.setLayoutData(Grid.fill());
@@ -151,6 +153,7 @@ final class RecordingsPage implements EditorPage {
         chart.whenMarkMoved(this::moveMark);
         chart.whenMarkChosen(marks::choose);
         chart.whenPointed(this::pointed);
+        TakeIn.dropped(root, context, this::takeIn);
         root.addListener(SWT.Dispose, event -> {
             curves.close();
             feed.close();
@@ -183,9 +186,9 @@ final class RecordingsPage implements EditorPage {
         return !context.session().readOnly();
     }
 
-    private List<? extends Specimen> pieces() {
+    private List<Specimen> pieces() {
         return switch (context.subject()) {
-            case Trial trial -> trial.getParts();
+            case Trial trial -> List.copyOf(trial.getParts());
             case Specimen piece -> List.of(piece);
             default -> List.of((Specimen) context.subject().eContainer());
         };
@@ -200,17 +203,26 @@ final class RecordingsPage implements EditorPage {
     }
 
     private void takeIn() {
-        List<? extends Specimen> there = pieces();
+        if (pieces().isEmpty()) {
+            doing.say(NO_PIECE);
+        } else {
+            TakeIn.ask(root.getShell(), this::takeIn);
+        }
+    }
+
+    private void takeIn(Path file) {
+        List<Specimen> there = pieces();
         if (there.isEmpty()) {
-            doing.say("A recording belongs to a piece: add a part on the page Parts and readings first.");
+            doing.say(NO_PIECE);
             return;
         }
-        Specimen first = chosen != null && there.contains(chosen.eContainer()) ? (Specimen) chosen.eContainer() : there.getFirst();
-        TakeIn.ask(root.getShell(), context, there, first, made -> {
+        // the next piece without a recording, for a maker who goes through them in order
+        Specimen first = there.stream().filter(piece -> piece.getRecordings().isEmpty()).findFirst().orElse(there.getFirst());
+        new TakeInDialog(root.getShell(), context, file, there, first, made -> {
             ticked.add(made);
             known.add(made);
             choose(made);
-        });
+        }).open();
     }
 
     private void choose(Recording recording) {

@@ -74,8 +74,8 @@ import org.flexwright.workbench.project.LongJob;
 final class TakeInDialog extends Dialog {
 
     private static final int WIDE = 108;
-    private static final int HIGH = 30;
-    private static final int ROWS = 6;
+    private static final int HIGH = 44;
+    private static final int ROWS = 4;
     private static final int MOST_COLUMNS = 40;
     private static final List<String> SEPARATORS = List.of(";", ",", TableFormat.TAB, TableFormat.BLANKS, "|", ":");
 
@@ -170,22 +170,29 @@ final class TakeInDialog extends Dialog {
         scroll.setLayoutData(room);
         Composite area = scroll.body();
         kit.label(area, file.getFileName().toString(), Ink.INK, Role.STRONG).setLayoutData(Grid.wide());
-        Composite head = Flow.pane(area, kit, Ink.PAPER);
+        Composite head = kit.pane(area, 4, new Spacing(0, 0, 2, 1));
         head.setLayoutData(Grid.wide());
-        kit.text(head, "Of piece");
+        kit.text(head, "Of piece").setLayoutData(Grid.natural());
         piece = new PickBox<>(head, kit, "Piece it was recorded of", null, Names::of);
+        piece.control().setLayoutData(Grid.wide());
         piece.show(pieces, first);
-        kit.text(head, "What it is");
+        kit.text(head, "What it is").setLayoutData(Grid.natural());
         kinds = new PickBox<>(head, kit, "What was recorded", null, RecordingKind::title);
-        kit.text(head, "Session");
+        kinds.control().setLayoutData(Grid.wide());
+        kit.text(head, "Session").setLayoutData(Grid.natural());
         session = new PickBox<>(head, kit, "Session", "none", Sessions::words);
-        kit.text(head, "Instrument");
+        session.control().setLayoutData(Grid.wide());
+        kit.text(head, "Instrument").setLayoutData(Grid.natural());
         instrument = new PickBox<>(head, kit, "Instrument", "not said", Names::of);
-        kit.text(head, "Title");
-        title = Flow.grow(kit.field(head, "Title", SWT.SINGLE), 16);
-        kit.text(head, "Cycle");
+        instrument.control().setLayoutData(Grid.wide());
+        kit.text(head, "Title").setLayoutData(Grid.natural());
+        title = kit.field(head, "Title", SWT.SINGLE);
+        title.setLayoutData(Grid.wide());
+        kit.text(head, "Cycle").setLayoutData(Grid.natural());
         cycle = kit.field(head, "Which loading of the piece it is, from 1", SWT.SINGLE);
         cycle.setMessage("1, 2, …");
+        cycle.setLayoutData(Grid.wide());
+        cycle.addListener(SWT.Modify, event -> look());
         summary = Prose.quiet(area, kit, "");
         summary.setLayoutData(Grid.wide());
         state = new Prose(area, kit, "", Ink.STOP, Role.BODY);
@@ -332,12 +339,13 @@ final class TakeInDialog extends Dialog {
                 item.setText(i, row.get(i));
             }
         }
+        new TableColumn(preview, SWT.LEFT); // the last column takes the room that is left
         for (TableColumn column : preview.getColumns()) {
             column.setWidth(Math.max(kit.type().chars(Role.BODY, Math.max(10, column.getText().length() + 3)), 40));
         }
         kit.rows(preview);
         GridData data = Grid.wide();
-        data.heightHint = (ROWS + 2) * kit.type().lineHeight(Role.BODY) * 8 / 5;
+        data.heightHint = (ROWS + 1) * kit.type().lineHeight(Role.BODY) * 8 / 5;
         preview.setLayoutData(data);
     }
 
