@@ -73,6 +73,17 @@ final class Curves {
         shown.forEach(recording -> read(recording, held.computeIfAbsent(recording, r -> new Held())));
     }
 
+    /** The figures of a recording that has just been read through; they need not be read again. */
+    void given(Recording recording, RecordingData data) {
+        Held one = held.computeIfAbsent(recording, r -> new Held());
+        if (one.job != null) { // it was seen by the page before
+            cancel(one);
+            one.lookedAs = null;
+        }
+        one.data = data;
+        one.readAs = signature(recording, true);
+    }
+
     /** What there is of one; nothing for those that are not wanted. */
     State of(Recording recording) {
         Held one = held.get(recording);

@@ -134,8 +134,8 @@ final class RecordingsPage implements EditorPage {
         Kit.name(readout, "Under the mouse");
         side = new ScrollPane(halves, kit, 1, new Spacing(4, 0, 4, 4));
         halves.setLayout(new Halves(kit, left, side));
-        list = Listing.ticked(side.body(), kit, "Recordings: ticked are drawn", MOST, List.of(Column.text("Piece", 6, RecordingsPage::piece), Column.text("Recording", 22,
-                RecordingsPage::title), new Column<>("", 12, false, this::state, recording -> Ink.QUIET)));
+        list = Listing.ticked(side.body(), kit, "Recordings: ticked are drawn", MOST, List.of(Column.text("Piece", 6, RecordingsPage::piece), Column.text("Recording", 30,
+                this::title)));
         list.control().setLayoutData(Grid.wide());
         list.whenChosen(this::choose);
         list.whenTicked(this::tick);
@@ -172,14 +172,12 @@ final class RecordingsPage implements EditorPage {
         return recording.eContainer() instanceof Specimen specimen ? Objects.toString(specimen.getCode(), "–") : "–";
     }
 
-    private static String title(Recording recording) {
+    /** Code and title; what keeps it from being drawn stands before them, where it is seen in a narrow column. */
+    private String title(Recording recording) {
         String words = Objects.toString(recording.getTitle(), recording.getFile() == null ? "" : Objects.toString(recording.getFile().getFileName(), ""));
-        return (Objects.toString(recording.getCode(), "") + "  " + words).strip() + (recording.getCycle() == null ? "" : ", cycle " + recording.getCycle());
-    }
-
-    private String state(Recording recording) {
         Curves.State state = curves.of(recording);
-        return !counts(recording) ? "left out: " + recording.getLeftOut() : state.busy() ? "reading…" : state.trouble().isEmpty() ? "" : "cannot be read";
+        String first = !counts(recording) ? "left out: " + recording.getLeftOut() + " · " : state.busy() ? "reading… " : state.trouble().isEmpty() ? "" : "■ cannot be read · ";
+        return first + (Objects.toString(recording.getCode(), "") + "  " + words).strip() + (recording.getCycle() == null ? "" : ", cycle " + recording.getCycle());
     }
 
     private boolean writable() {
@@ -218,7 +216,8 @@ final class RecordingsPage implements EditorPage {
         }
         // the next piece without a recording, for a maker who goes through them in order
         Specimen first = there.stream().filter(piece -> piece.getRecordings().isEmpty()).findFirst().orElse(there.getFirst());
-        new TakeInDialog(root.getShell(), context, file, there, first, made -> {
+        new TakeInDialog(root.getShell(), context, file, there, first, (made, data) -> {
+            curves.given(made, data);
             ticked.add(made);
             known.add(made);
             choose(made);

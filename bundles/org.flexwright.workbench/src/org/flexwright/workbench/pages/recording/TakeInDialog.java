@@ -12,7 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.function.Consumer;
+import java.util.function.BiConsumer;
 
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.emf.ecore.EObject;
@@ -41,6 +41,7 @@ import org.flexwright.core.naming.Names;
 import org.flexwright.core.recording.ChannelWish;
 import org.flexwright.core.recording.ColumnUse;
 import org.flexwright.core.recording.ImportSettings;
+import org.flexwright.core.recording.RecordingData;
 import org.flexwright.core.recording.RecordingFormat;
 import org.flexwright.core.recording.RecordingKind;
 import org.flexwright.core.recording.Recordings;
@@ -84,7 +85,7 @@ final class TakeInDialog extends Dialog {
     private final Path file;
     private final List<? extends Specimen> pieces;
     private final Specimen first;
-    private final Consumer<Recording> made;
+    private final BiConsumer<Recording, RecordingData> made;
     private final Map<ChannelWish, Line> lines = new LinkedHashMap<>();
 
     private PickBox<Specimen> piece;
@@ -140,7 +141,7 @@ final class TakeInDialog extends Dialog {
         }
     }
 
-    TakeInDialog(Shell parent, PageContext context, Path file, List<? extends Specimen> pieces, Specimen first, Consumer<Recording> made) {
+    TakeInDialog(Shell parent, PageContext context, Path file, List<? extends Specimen> pieces, Specimen first, BiConsumer<Recording, RecordingData> made) {
         super(parent);
         this.kit = context.kit();
         this.context = context;
@@ -492,7 +493,7 @@ final class TakeInDialog extends Dialog {
             return;
         }
         super.okPressed();
-        made.accept(added[0]);
+        made.accept(added[0], prepared.data());
     }
 
     private void fail(String why) {
