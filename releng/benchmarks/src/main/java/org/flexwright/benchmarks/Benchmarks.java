@@ -3,6 +3,7 @@ package org.flexwright.benchmarks;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
@@ -24,6 +25,23 @@ public final class Benchmarks {
     private static final double FILE_AIM = 3;
     private static final double SCREEN_AIM_MS = 50;
     private static final double SEARCH_AIM_MS = 100;
+    private static final double CURVE_AIM_MS = 3000;
+    private static final String NUMPY = """
+            import hashlib, shutil, sys, time
+            import numpy as np
+            times = []
+            for run in range(3):
+                begun = time.perf_counter_ns()
+                table = np.loadtxt(sys.argv[1], delimiter=",", skiprows=1)
+                if not np.all(np.diff(table[:, 0]) >= 0):
+                    sys.exit("time runs backwards")
+                shutil.copyfile(sys.argv[1], sys.argv[1] + ".copy")
+                with open(sys.argv[1], "rb") as raw:
+                    hashlib.file_digest(raw, "sha256").hexdigest()
+                times.append(time.perf_counter_ns() - begun)
+            print(len(table), repr(float(np.add.accumulate(table[:, 2])[-1])), repr(float(table[:, 2].max())))
+            print(*times)
+            """;
     private static final double MEBIBYTE = 1 << 20;
 
     private final Installation product;
@@ -66,6 +84,7 @@ public final class Benchmarks {
         files(registries);
         tables();
         search(registries);
+        longCurve();
         call();
         windows();
     }
@@ -103,6 +122,28 @@ public final class Benchmarks {
         figures.line("the index after an edit of a trial", searching.follow, SCREEN_AIM_MS);
         figures.line("reading 10 000 trials into the index, in slices", searching.read);
         figures.note(String.format(Locale.ROOT, "(the index of %d trials holds %.0f MiB of memory)", Searching.TRIALS, searching.held() / MEBIBYTE));
+    }
+
+    private void longCurve() throws IOException, InterruptedException {
+        Path folder = Files.createDirectories(work.resolve("curves"));
+        Path file = folder.resolve("press.csv");
+        LongCurve.write(file);
+        List<String> own = Beside.java(LongCurve.class, "512m", file.toString(), folder.toString());
+        String[] said = own.get(0).split(" ");
+        Series other = new Series();
+        if (Beside.hasSciPy()) {
+            List<String> beside = Beside.python(NUMPY, file.toString());
+            String[] theirs = beside.get(0).split(" ");
+            figures.note(String.format(Locale.ROOT, "(a curve of %s rows: NumPy reads %s; sums of force differ by %.1e N, highest forces by %.1e N; highest drawn less highest read %.1e N)", said[0],
+                    theirs[0], Math.abs(Double.parseDouble(said[1]) - Double.parseDouble(theirs[1])), Math.abs(Double.parseDouble(said[2]) - Double.parseDouble(theirs[2])), Math.abs(Double
+                            .parseDouble(said[3]) - Double.parseDouble(said[2]))));
+            other = Series.read(beside.get(1));
+            figures.line("NumPy: reading 2 000 000 rows, copy, checksum", other);
+        }
+        figures.line("2 000 000 rows taken in, 512 MiB of memory", Series.read(own.get(1)), CURVE_AIM_MS);
+        figures.line("the same, read again with its checksum", Series.read(own.get(2)));
+        figures.line("its peak, snap and strokes", Series.read(own.get(3)));
+        figures.line("a stretch of it drawn anew", Series.read(own.get(4)), SCREEN_AIM_MS);
     }
 
     private void call() throws IOException, InterruptedException {

@@ -13,6 +13,21 @@ final class Series {
         nanos.add(taken);
     }
 
+    /** The times, parted by blanks: what {@link #read} reads. */
+    @Override
+    public String toString() {
+        return nanos.stream().map(String::valueOf).collect(java.util.stream.Collectors.joining(" "));
+    }
+
+    /** Times that another program printed. */
+    static Series read(String line) {
+        Series series = new Series();
+        for (String each : line.strip().split(" ")) {
+            series.add(Long.parseLong(each));
+        }
+        return series;
+    }
+
     int count() {
         return nanos.size();
     }
