@@ -1,7 +1,15 @@
 package org.flexwright.cli;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+import org.flexwright.core.field.FieldText;
 import org.flexwright.core.naming.Find;
 import org.flexwright.core.session.ProjectSession;
+import org.flexwright.core.verdict.ControlReading;
+import org.flexwright.core.verdict.Doubts;
+import org.flexwright.core.view.ControlDrift;
 import org.flexwright.model.ControlPiece;
 import org.flexwright.model.ModelFactory;
 import org.flexwright.model.ModelPackage;
@@ -14,7 +22,7 @@ import picocli.CommandLine.Parameters;
 
 /** Kept pieces that are read at the start of each session, to see the gauge drift. */
 @Command(name = "control", description = "Kept pieces read at the start of each session, to see the gauge drift.", mixinStandardHelpOptions = true,
-        footer = { "", "Example: flexwright control add --code K1 --thickness 8mm" }, subcommands = { ControlNoun.Add.class, ControlNoun.Change.class, ControlNoun.Read.class })
+        footer = { "", "Example: flexwright control add --code K1 --thickness 8mm" }, subcommands = { ControlNoun.Add.class, ControlNoun.Change.class, ControlNoun.Read.class, ControlNoun.Show.class })
 final class ControlNoun extends Noun {
 
     /** What it reads when all is well. */
@@ -72,6 +80,52 @@ final class ControlNoun extends Noun {
             usual.inputs().put("code", code).put("thickness", thickness).put("madeAt", madeAt).fill(piece, services.clock());
             session.execute("Add control piece " + code, edit -> edit.add(edit.project(), ModelPackage.Literals.PROJECT__CONTROL_PIECES, piece));
             return new Reply(id()).words("control", code);
+        }
+    }
+
+    @Command(name = "show", aliases = "list", description = "Show how a control piece read over the sessions, and in which it was off.", mixinStandardHelpOptions = true,
+            footer = { "", "Example: flexwright control show K1" })
+    static final class Show extends ProjectCall {
+        @Parameters(arity = "0..1", paramLabel = "PIECE", description = "Code of the control piece; all when left out.")
+        String code;
+
+        @Override
+        protected boolean writes() {
+            return false;
+        }
+
+        @Override
+        protected Reply work(CliServices services, ProjectSession session) {
+            Reply reply = new Reply(id());
+            List<ControlPiece> pieces = code == null ? session.project().getControlPieces() : List.of(Find.controlPiece(session.project(), code));
+            if (pieces.isEmpty()) {
+                reply.line("No control piece is in the project yet.");
+            }
+            for (ControlPiece piece : pieces) {
+                ControlDrift drift = ControlDrift.of(session.project(), piece, services.registries().properties()).orElse(null);
+                reply.line(piece.getCode() + (drift == null ? ": not read in two sessions yet that can be compared" : ": " + drift.property().title() + ", "
+                        + drift.property().kind().unit().display()));
+                if (drift != null) {
+                    drift.rows().forEach(row -> row(piece, row, reply));
+                }
+            }
+            return reply;
+        }
+
+        private static void row(ControlPiece piece, ControlDrift.Row row, Reply reply) {
+            ControlReading control = row.control();
+            reply.line(String.format(java.util.Locale.ROOT, "  %-6s %-16s  median %-6s off by %-6s allowed: %s%s", row.session().getCode(), Words.moment(row.session().getAt()),
+                    FieldText.digits(control.median()), FieldText.digits(control.difference()), control.allowed(), control.off() ? "   " + Doubts.word() : ""));
+            Map<String, Object> line = new LinkedHashMap<>();
+            line.put("control", piece.getCode());
+            line.put("session", row.session().getCode());
+            line.put("median", control.median());
+            line.put("low", row.low());
+            line.put("high", row.high());
+            line.put("usual", control.before());
+            line.put("limit", Double.isNaN(control.limit()) ? null : control.limit());
+            line.put("off", control.off());
+            reply.item(line);
         }
     }
 

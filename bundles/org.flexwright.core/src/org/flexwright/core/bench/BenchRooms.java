@@ -6,7 +6,6 @@ import java.util.Comparator;
 
 import org.flexwright.core.session.Edit;
 import org.flexwright.core.trial.BenchSessions;
-import org.flexwright.model.ModelFactory;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Project;
 import org.flexwright.model.Session;
@@ -14,7 +13,7 @@ import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
 
 /** The session a tap belongs to: its room is asked once. */
-final class BenchRooms {
+public final class BenchRooms {
     /** What was begun within this time counts as the same session; own choice: a long working day. */
     private static final Duration DAY = Duration.ofHours(12);
 
@@ -22,7 +21,7 @@ final class BenchRooms {
     }
 
     /** The step's session, else the latest one of the project that began within the last twelve hours; null when there is none. */
-    static Session session(Trial trial, Step step, Instant now) {
+    public static Session session(Trial trial, Step step, Instant now) {
         if (step != null && step.getSession() != null) {
             return step.getSession();
         }
@@ -32,12 +31,10 @@ final class BenchRooms {
     }
 
     /** That session, or a new one that begins now; the step belongs to it from now on. */
-    static Session use(Edit edit, Trial trial, Step step) {
+    public static Session use(Edit edit, Trial trial, Step step) {
         Session session = session(trial, step, edit.now());
         if (session == null) {
-            Session fresh = ModelFactory.eINSTANCE.createSession();
-            fresh.setWho(edit.who().isEmpty() ? null : edit.who());
-            session = BenchSessions.add(edit, fresh);
+            session = BenchSessions.begin(edit);
         }
         if (step != null && step.getSession() == null) {
             edit.set(step, ModelPackage.Literals.STEP__SESSION, session);

@@ -34,6 +34,11 @@ public interface StepKind {
      */
     EClass details();
 
+    /** Whether the pieces of the trial are read in this step; then readings are offered where it is done. */
+    default boolean reads() {
+        return false;
+    }
+
     /** Hazard prompts for what is really in this step, beyond what the materials themselves call for. */
     default List<HazardPrompt> prompts(Step step, Trial trial) {
         return List.of();

@@ -5,6 +5,7 @@ import java.util.List;
 
 import org.flexwright.core.session.Edit;
 import org.flexwright.model.Measurement;
+import org.flexwright.model.ModelFactory;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Project;
 import org.flexwright.model.Session;
@@ -32,6 +33,21 @@ public final class BenchSessions {
         session.setAt(session.getAt() == null ? edit.now() : Trials.notAhead(edit, "Date", session.getAt()));
         edit.add(project, ModelPackage.Literals.PROJECT__SESSIONS, session);
         return session;
+    }
+
+    /** Begins a session at the moment of the edit, with what was used last time: gauges, control piece. */
+    public static Session begin(Edit edit) {
+        Project project = edit.project();
+        Session session = ModelFactory.eINSTANCE.createSession();
+        session.setWho(edit.who().isEmpty() ? null : edit.who());
+        if (!project.getSessions().isEmpty()) {
+            Session last = project.getSessions().getLast();
+            session.getInstruments().addAll(last.getInstruments());
+            session.setControlPiece(last.getControlPiece());
+        } else if (!project.getControlPieces().isEmpty()) {
+            session.setControlPiece(project.getControlPieces().getFirst());
+        }
+        return add(edit, session);
     }
 
     /** What was read in a session: on control pieces first, then on reference parts, then on the parts of the trials. */

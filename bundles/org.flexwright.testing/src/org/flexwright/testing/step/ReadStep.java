@@ -34,6 +34,11 @@ public final class ReadStep implements StepKind {
         return "Parts and test pieces are read after their rest: the control piece first, the same spots, support and dwell on every piece, every reading kept.";
     }
 
+    @Override
+    public boolean reads() {
+        return true;
+    }
+
     /** The core step says it all: session, times, and the measurements on the pieces. */
     @Override
     public EClass details() {

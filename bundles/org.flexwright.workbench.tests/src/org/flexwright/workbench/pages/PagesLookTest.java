@@ -61,6 +61,8 @@ class PagesLookTest {
         page(places, trial, "trial.outcome");
         page(places, session, "session.readings");
         page(places, session, "session.bench");
+        page(places, project.getInstruments().getFirst(), "gauge.instrument");
+        page(places, project.getControlPieces().getFirst(), "gauge.control");
         page(places, project.getTargetSheets().getLast(), "target.sheet");
         page(places, project.getReferenceParts().getFirst(), "reference.part");
         page(places, project.getGrades().getFirst(), "material.grade");

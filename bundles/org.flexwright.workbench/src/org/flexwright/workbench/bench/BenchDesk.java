@@ -29,6 +29,7 @@ import org.flexwright.workbench.bench.Sounds.Signal;
 import org.flexwright.workbench.bench.Story.Block;
 import org.flexwright.workbench.bench.Tap.Weight;
 import org.flexwright.workbench.kit.Palette.Ink;
+import org.flexwright.workbench.pages.session.ReadingPlan;
 
 /**
  * What happens at the bench view: shows the screen the engine gives, asks for what a tap needs in the place of the story, and does it. The clock and its
@@ -63,6 +64,7 @@ final class BenchDesk {
     private BenchScreen screen;
     private BenchTap asked;
     private Runnable choosing;
+    private BenchReading reading;
     private Block said;
     private long saidUntil;
     private boolean stray;
@@ -110,6 +112,10 @@ final class BenchDesk {
             return;
         }
         screen = work.screen();
+        if (reading != null && choosing == null) {
+            showReading();
+            return;
+        }
         if (asked != null && screen.tap(asked.key()).isEmpty()) {
             asked = null;
         }
@@ -158,9 +164,30 @@ final class BenchDesk {
         return (int) (SECOND - into) + 5;
     }
 
+    /** The pieces are being read: the pad stays open, the last reading stands very large. */
+    private void showReading() {
+        pane.padShown(!reading.yesNo());
+        top(stack, story);
+        top(answers, pad);
+        pad.name(reading.prompt(), reading.unit());
+        tell();
+        cups();
+        clock();
+        undo.allow(!work.undoName().isEmpty());
+        foot();
+    }
+
     private void tell() {
         List<Block> blocks = new ArrayList<>();
         boolean saying = said != null && System.nanoTime() / 1_000_000 < saidUntil;
+        if (reading != null) {
+            if (saying && said.ink() == Ink.STOP) {
+                blocks.add(said);
+            }
+            blocks.addAll(reading.told());
+            story.show(reading.title() + ": " + reading.prompt(), blocks);
+            return;
+        }
         boolean first = saying && said.ink() != Ink.IN; // what was done comes below the figures, what was not above them
         if (first) {
             blocks.add(said);
@@ -264,12 +291,19 @@ final class BenchDesk {
         if (screen == null || choosing != null) {
             return;
         }
+        if (reading != null) {
+            footOfReading();
+            return;
+        }
         if (asked != null) {
             footOfNumber();
             return;
         }
         List<Choice> sides = new ArrayList<>();
         deeds().forEach(t -> sides.add(choice(t)));
+        if (work.reads(screen)) {
+            sides.add(0, new Choice("Read pieces", this::chooseReading));
+        }
         if (screen.place().part() == BenchPlace.Part.GATE) {
             if (answerable().isEmpty() && !rest().isEmpty()) {
                 sides.add(0, new Choice("Answer", () -> choose("What is so?", "", rest())));
@@ -307,6 +341,52 @@ final class BenchDesk {
         String live = typed || !isMass(asked) ? "" : balance.steady();
         String label = typed ? asked.label() + ": " + shown() : live.isEmpty() ? asked.label() : "Take " + live;
         foot.show(label, typed || !live.isEmpty(), typed ? this::take : () -> take(live), sides, () -> choose(asked.label(), "", sides));
+    }
+
+    private void footOfReading() {
+        if (reading.complete()) {
+            foot.show("Done: every piece has its readings", true, this::back, List.of(new Choice("Read something else", this::chooseReading)), () -> { });
+            return;
+        }
+        List<Choice> sides = new ArrayList<>();
+        if (reading.yesNo()) {
+            sides.add(new Choice("No", () -> takeReading("no")));
+        }
+        sides.add(new Choice("Next piece", () -> {
+            reading.next();
+            refresh();
+        }));
+        sides.add(new Choice("Stop reading", this::back));
+        boolean typed = reading.yesNo() || !pad.typed().isEmpty();
+        String words = reading.yesNo() ? "Yes" : typed ? "Write down: " + pad.typed().text() + " " + reading.unit() : reading.prompt();
+        foot.show(words, typed, () -> takeReading(reading.yesNo() ? "yes" : pad.typed().text()), sides, () -> { });
+    }
+
+    private void chooseReading() {
+        List<Choice> whats = work.whats().stream().map(what -> new Choice(what.words(), () -> beginReading(what))).toList();
+        choose(whats.isEmpty() ? "There is no piece to read yet: add parts to the trial first." : "What is read?", "", whats);
+    }
+
+    private void beginReading(ReadingPlan.What what) {
+        closeChoices();
+        reading = work.read(what);
+        said = null;
+        pad.ask(reading.prompt(), reading.unit());
+        story.rewind();
+        refresh();
+    }
+
+    private void takeReading(String text) {
+        String refusal = reading.take(text);
+        if (refusal.isEmpty()) {
+            pad.clear();
+            said = null;
+            sounds.play(Signal.KEPT);
+        } else {
+            say("\u2715 " + refusal, Ink.STOP, Signal.REFUSED);
+        }
+        story.rewind();
+        refresh();
     }
 
     private String shown() {
@@ -412,7 +492,10 @@ final class BenchDesk {
 
     /** Out of whatever is asked; when nothing is, to the screen that is to do now. */
     void back() {
-        boolean open = choosing != null || asked != null && asked != main();
+        boolean open = choosing != null || reading != null || asked != null && asked != main();
+        if (choosing == null) {
+            reading = null;
+        }
         closeChoices();
         asked = null;
         pad.clear();
@@ -425,6 +508,7 @@ final class BenchDesk {
 
     private void look(BenchPlace place) {
         closeChoices();
+        reading = null;
         asked = null;
         said = null;
         work.look(place.standing() == BenchPlace.Standing.HERE ? null : place.key());
@@ -437,6 +521,7 @@ final class BenchDesk {
 
     private void go(Trial trial) {
         closeChoices();
+        reading = null;
         asked = null;
         pad.clear();
         said = null;
@@ -485,6 +570,12 @@ final class BenchDesk {
     }
 
     private void undo() {
+        if (reading != null) {
+            String refusal = reading.undo();
+            say(refusal.isEmpty() ? "\u2713 Taken back." : "\u2715 " + refusal, refusal.isEmpty() ? Ink.IN : Ink.STOP, refusal.isEmpty() ? Signal.KEPT : Signal.REFUSED);
+            refresh();
+            return;
+        }
         String name = work.undoName();
         at("undo", tap -> settle(work.tap(tap, ""), "Taken back: " + name, tap));
     }
@@ -579,6 +670,9 @@ final class BenchDesk {
             return true;
         }
         boolean enter = code == SWT.CR || code == SWT.KEYPAD_CR || code == SWT.LF;
+        if (reading != null && choosing == null) {
+            return readingKey(character, code, enter);
+        }
         if (asked != null && choosing == null) {
             if (enter) {
                 return enterOnPad();
@@ -596,6 +690,20 @@ final class BenchDesk {
             refresh();
         }
         return printed;
+    }
+
+    private boolean readingKey(char character, int code, boolean enter) {
+        char letter = Character.toLowerCase(character);
+        if (reading.yesNo() && (letter == 'y' || letter == 'n')) {
+            takeReading(letter == 'y' ? "yes" : "no");
+        } else if (enter && !reading.yesNo() && !pad.typed().isEmpty()) {
+            takeReading(pad.typed().text());
+        } else if (code == SWT.BS && pad.typed().isEmpty()) {
+            undo();
+        } else if (!enter && !reading.yesNo() && !(character == ' ' && pad.typed().isEmpty())) {
+            return pad.key(character, code);
+        }
+        return true;
     }
 
     private void walk(int code) {

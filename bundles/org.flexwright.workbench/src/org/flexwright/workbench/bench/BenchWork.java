@@ -13,16 +13,20 @@ import org.flexwright.core.bench.Bench;
 import org.flexwright.core.bench.BenchClock;
 import org.flexwright.core.bench.BenchCup;
 import org.flexwright.core.bench.BenchMark;
+import org.flexwright.core.bench.BenchPlace;
 import org.flexwright.core.bench.BenchScreen;
 import org.flexwright.core.bench.BenchTap;
 import org.flexwright.core.bench.BenchTaps;
+import org.flexwright.core.process.StepKind;
 import org.flexwright.core.registry.Registries;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.session.RefusedException;
 import org.flexwright.core.session.StoreException;
 import org.flexwright.model.NoteKind;
+import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
 import org.flexwright.quantity.QuantityException;
+import org.flexwright.workbench.pages.session.ReadingPlan;
 import org.flexwright.workbench.project.Trouble;
 
 /** One trial at the bench: what the engine says of it now, and taps on it. Everything goes through the project's session. */
@@ -30,6 +34,7 @@ final class BenchWork {
 
     private final Supplier<Optional<ProjectSession>> projects;
     private final Bench bench;
+    private final Registries registries;
     private final Clock clock;
     private Trial trial;
     private String place;
@@ -37,6 +42,7 @@ final class BenchWork {
     BenchWork(Supplier<Optional<ProjectSession>> projects, Registries registries, Clock clock, Trial trial) {
         this.projects = projects;
         this.bench = new Bench(registries);
+        this.registries = registries;
         this.clock = clock;
         this.trial = trial;
     }
@@ -96,6 +102,25 @@ final class BenchWork {
     /** The trial of the open project with that id. */
     Optional<Trial> find(String id) {
         return projects.get().flatMap(s -> s.project().getTrials().stream().filter(t -> id.equals(t.getId())).findFirst());
+    }
+
+    /** True when the screen is a step in which the pieces of the trial are read. */
+    boolean reads(BenchScreen screen) {
+        return step(screen) != null && registries.findStepKind(step(screen).getKind()).filter(StepKind::reads).isPresent();
+    }
+
+    private Step step(BenchScreen screen) {
+        return screen.place().part() == BenchPlace.Part.WORK ? trial.getSteps().get(screen.place().step()) : null;
+    }
+
+    /** What can be read on the pieces of the trial. */
+    List<ReadingPlan.What> whats() {
+        return BenchReading.whats(session(), registries, trial);
+    }
+
+    /** Begins to read. */
+    BenchReading read(ReadingPlan.What what) {
+        return BenchReading.begin(session(), registries, trial, step(screen()), now(), what);
     }
 
     /** Does a tap; gives back why not, or an empty sentence when it went through and is written down. */

@@ -1,16 +1,10 @@
 package org.flexwright.workbench.pages;
 
-import java.util.ArrayList;
-import java.util.List;
-
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.flexwright.core.field.FieldDescriptor;
 import org.flexwright.core.field.FieldDescriptors;
-import org.flexwright.core.field.FieldType;
 import org.flexwright.core.field.FormModel;
-import org.flexwright.model.Instrument;
 import org.flexwright.workbench.kit.Bindings;
 import org.flexwright.workbench.kit.FormPane;
 import org.flexwright.workbench.kit.Grid;
@@ -27,22 +21,12 @@ final class FieldsPage implements EditorPage {
     FieldsPage(Composite parent, PageContext context) {
         page = new ScrollPane(parent, context.kit(), 1, Spacing.PAGE);
         findings = new FindingStrips(page.body(), context);
-        FormModel model = FormModel.bound(context.session(), context.subject(), fields(context.subject()));
+        FormModel model = FormModel.bound(context.session(), context.subject(), FieldDescriptors.ofClass(context.subject().eClass()));
         form = new FormPane(page.body(), context.kit(), Bindings.of(model, context.session().readOnly()));
         page.addDisposeListener(event -> model.close());
         form.setLayoutData(Grid.wide());
         findings.show();
         page.reflow();
-    }
-
-    /** All described fields; an instrument's unit stands among them, for its numbers need it. */
-    private static List<FieldDescriptor> fields(EObject subject) {
-        List<FieldDescriptor> fields = new ArrayList<>(FieldDescriptors.ofClass(subject.eClass()));
-        if (subject instanceof Instrument && fields.stream().noneMatch(f -> f.name().equals("unit"))) {
-            fields.add(Math.min(2, fields.size()), FieldDescriptor.of("unit", "Unit it shows", FieldType.TEXT)
-                    .withHelp("Resolution and accuracy are in this unit."));
-        }
-        return fields;
     }
 
     @Override

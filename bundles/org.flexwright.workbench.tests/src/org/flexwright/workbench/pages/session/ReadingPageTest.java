@@ -10,6 +10,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
+import org.flexwright.core.trial.BenchSessions;
 import org.flexwright.core.trial.Trials;
 import org.flexwright.model.Censoring;
 import org.flexwright.model.Part;
@@ -19,7 +20,6 @@ import org.flexwright.model.Session;
 import org.flexwright.model.Specimen;
 import org.flexwright.model.Trial;
 import org.flexwright.workbench.kit.Kit;
-import org.flexwright.workbench.pages.common.Sessions;
 import org.flexwright.workbench.testkit.Pages;
 import org.flexwright.workbench.testkit.Projects;
 import org.flexwright.workbench.testkit.Ui;
@@ -40,7 +40,7 @@ class ReadingPageTest {
     }
 
     private Shell begin() {
-        Pages.session().execute("begin", edit -> session = Sessions.begin(edit));
+        Pages.session().execute("begin", edit -> session = BenchSessions.begin(edit));
         return Pages.open(session, "session.readings");
     }
 
@@ -53,7 +53,7 @@ class ReadingPageTest {
         Pages.enter(field(shell));
     }
 
-    private static void property(Shell shell, String ending) {
+    static void property(Shell shell, String ending) {
         Combo what = Ui.find(shell, Combo.class, "What is read");
         String words = List.of(what.getItems()).stream().filter(item -> item.endsWith(ending)).findFirst()
                 .orElseThrow(() -> new AssertionError(ending + " is not among " + List.of(what.getItems())));

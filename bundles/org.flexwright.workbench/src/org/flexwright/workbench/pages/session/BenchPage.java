@@ -1,5 +1,6 @@
 package org.flexwright.workbench.pages.session;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,15 +10,24 @@ import java.util.stream.Stream;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.flexwright.core.field.FieldDescriptor;
 import org.flexwright.core.field.FieldDescriptors;
 import org.flexwright.core.field.FormModel;
 import org.flexwright.core.naming.Names;
+import org.flexwright.core.reading.ReadingPrinter;
+import org.flexwright.core.trial.BenchSessions;
+import org.flexwright.core.trial.Instruments;
+import org.flexwright.core.verdict.ControlReading;
+import org.flexwright.core.verdict.Doubts;
 import org.flexwright.model.ControlPiece;
 import org.flexwright.model.Instrument;
+import org.flexwright.model.Measurement;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Project;
+import org.flexwright.model.Reading;
 import org.flexwright.model.Session;
 import org.flexwright.model.Specimen;
 import org.flexwright.workbench.kit.Bindings;
@@ -33,6 +43,8 @@ import org.flexwright.workbench.pages.PageContext;
 import org.flexwright.workbench.pages.common.Block;
 import org.flexwright.workbench.pages.common.BlockPage;
 import org.flexwright.workbench.pages.common.Flow;
+import org.flexwright.workbench.pages.common.Listing;
+import org.flexwright.workbench.pages.common.Listing.Column;
 import org.flexwright.workbench.pages.common.PickBox;
 import org.flexwright.workbench.pages.common.Properties;
 
@@ -40,15 +52,20 @@ import org.flexwright.workbench.pages.common.Properties;
 final class BenchPage extends BlockPage {
 
     private static final List<FieldDescriptor> FIELDS = Stream.of(ModelPackage.Literals.SESSION__CODE, ModelPackage.Literals.SESSION__AT,
-            ModelPackage.Literals.SESSION__ROOM_C, ModelPackage.Literals.SESSION__ROOM_RH, ModelPackage.Literals.SESSION__WHO,
+            ModelPackage.Literals.SESSION__ROOM, ModelPackage.Literals.SESSION__ROOM_C, ModelPackage.Literals.SESSION__ROOM_RH,
+            ModelPackage.Literals.SESSION__CONDITIONING_HOURS, ModelPackage.Literals.SESSION__WHO,
             ModelPackage.Literals.ENTRY__NOTE).map(FieldDescriptors::of).toList();
+
+    private static final int MOST = 14;
 
     private final Session session;
     private final FormPane form;
     private final FindingStrips findings;
     private final Block gauges;
     private final PickBox<ControlPiece> control;
-    private final Prose read;
+    private final Prose controlRead;
+    private final Prose nothing;
+    private final Listing<Measurement> read;
     private final Map<Instrument, Button> ticks = new LinkedHashMap<>();
 
     BenchPage(Composite parent, PageContext context) {
@@ -66,9 +83,16 @@ final class BenchPage extends BlockPage {
         control = new PickBox<>(kept.body(), kit(), "Control piece of the session", "none", Names::of);
         control.control().setEnabled(writable());
         control.whenChosen(piece -> doing().edit("choose the control piece", edit -> edit.set(session, ModelPackage.Literals.SESSION__CONTROL_PIECE, piece)));
+        controlRead = Prose.text(kept.body(), kit(), "");
+        controlRead.setLayoutData(Grid.wide());
         Block done = new Block(body(), kit(), "Read in this session", 1, Spacing.FIELDS);
-        read = Prose.text(done.body(), kit(), "");
-        read.setLayoutData(Grid.wide());
+        nothing = Prose.quiet(done.body(), kit(), "Nothing yet.");
+        nothing.setLayoutData(Grid.wide());
+        read = new Listing<>(done.body(), kit(), "Read in this session", MOST, List.of(Column.text("Piece", 12, m -> m.eContainer() instanceof Specimen piece ? where(piece) : ""),
+                Column.text("What", 26, m -> Properties.words(m.getKey(), context.registries().properties())),
+                Column.number("Readings", 10, m -> String.valueOf(counting(m).size())), Column.text("Each of them", 34, this::readings),
+                new Column<>("Doubt", 14, false, m -> off() ? Doubts.word() : "", m -> Ink.CAUTION)));
+        read.control().setLayoutData(Grid.wide());
         show();
         findings.show();
         settle();
@@ -85,7 +109,33 @@ final class BenchPage extends BlockPage {
         }
         ticks.forEach((gauge, tick) -> tick.setSelection(session.getInstruments().contains(gauge)));
         control.show(project().getControlPieces(), session.getControlPiece());
-        read.setWords(summary());
+        List<ControlReading> controls = ControlReading.all(session, context().registries().properties());
+        controlRead.setWords(controls.isEmpty() ? session.getControlPiece() == null ? "No control piece: whether the gauge drifted cannot be told."
+                : "Not read in this session yet, or nothing to compare it with: its usual reading can be entered in its own editor."
+                : String.join("\n", controls.stream().map(c -> (c.off() ? "▲ " : "") + c.property().title() + ": " + c.sentence() + ".  Rests on: " + c.source().display())
+                        .toList()), controls.stream().anyMatch(ControlReading::off) ? Ink.CAUTION : Ink.INK);
+        List<Measurement> done = BenchSessions.measurements(project(), session);
+        shown(nothing, done.isEmpty());
+        shown(read.control(), !done.isEmpty());
+        read.show(done);
+    }
+
+    private static void shown(Control control, boolean shown) {
+        ((GridData) control.getLayoutData()).exclude = !shown;
+        control.setVisible(shown);
+    }
+
+    private boolean off() {
+        return Doubts.of(session, context().registries().properties()).isPresent();
+    }
+
+    private static List<Reading> counting(Measurement measurement) {
+        return measurement.getReadings().stream().filter(r -> r.getLeftOut() == null || r.getLeftOut().isBlank()).toList();
+    }
+
+    private String readings(Measurement measurement) {
+        return measurement.getKey() == null ? "" : context().registries().findProperty(measurement.getKey().getProperty())
+                .map(def -> String.join("; ", counting(measurement).stream().map(r -> ReadingPrinter.print(def, r)).toList())).orElse("");
     }
 
     private void fillGauges(List<Instrument> all) {
@@ -100,8 +150,10 @@ final class BenchPage extends BlockPage {
         for (Instrument gauge : all) {
             Button tick = new Button(row, SWT.CHECK);
             kit().dress(tick, Ink.INK, null, Role.BODY);
-            tick.setText(Kit.plain(Names.of(gauge)));
-            Kit.name(tick, Names.of(gauge));
+            boolean overdue = Instruments.overdue(gauge, session.getAt() == null ? LocalDate.now() : Instruments.day(session.getAt()));
+            String words = Names.of(gauge) + (overdue ? "  ▲ check overdue" : "");
+            tick.setText(Kit.plain(words));
+            Kit.name(tick, words);
             tick.setEnabled(writable());
             tick.addListener(SWT.Selection, event -> doing().edit(tick.getSelection() ? "take a gauge to the bench" : "put a gauge away", edit -> {
                 List<Instrument> now = new ArrayList<>(session.getInstruments());
@@ -114,22 +166,6 @@ final class BenchPage extends BlockPage {
             }));
             ticks.put(gauge, tick);
         }
-    }
-
-    private String summary() {
-        Map<String, List<String>> byProperty = new LinkedHashMap<>();
-        pieces().forEach(piece -> piece.getMeasurements().stream().filter(m -> m.getSession() == session).forEach(m -> byProperty
-                .computeIfAbsent(Properties.words(m.getKey(), context().registries().properties()), p -> new ArrayList<>())
-                .add(where(piece) + " (" + m.getReadings().size() + ")")));
-        return byProperty.isEmpty() ? "Nothing yet." : String.join("\n", byProperty.entrySet().stream().map(e -> e.getKey() + ": " + String.join(", ", e.getValue()))
-                .toList());
-    }
-
-    private List<Specimen> pieces() {
-        List<Specimen> all = new ArrayList<>(project().getControlPieces());
-        all.addAll(project().getReferenceParts());
-        project().getTrials().forEach(trial -> all.addAll(trial.getParts()));
-        return all;
     }
 
     private static String where(Specimen piece) {

@@ -24,7 +24,7 @@ import org.flexwright.workbench.kit.Spacing;
 import org.flexwright.workbench.kit.Type.Role;
 import org.flexwright.workbench.kit.WordRow;
 
-/** One big field; beside it the last five readings, their median and spread. */
+/** One big field; beside it the last five readings of all pieces, and median and spread of the piece at hand. */
 final class ReadingDesk extends Composite {
 
     private static final int SHOWN = 5;
@@ -39,13 +39,16 @@ final class ReadingDesk extends Composite {
     private final Label unit;
     private final Composite yesNo;
     private final Prose said;
+    private final Prose hints;
     private final Prose keys;
     private final Composite left;
     private final Composite right;
     private final List<Label> last = new ArrayList<>();
     private final Label summary;
+    private final Label before;
     private boolean folded;
     private ReadingEntry entry;
+    private boolean taking;
     private PropertyDef property;
     private List<String> rowWords = List.of();
 
@@ -77,6 +80,8 @@ final class ReadingDesk extends Composite {
         answer("&No", "no");
         said = new Prose(left, kit, " ", Ink.STOP, Role.BODY);
         said.setLayoutData(Grid.wide(2));
+        hints = new Prose(left, kit, " ", Ink.CAUTION, Role.BODY);
+        hints.setLayoutData(Grid.wide(2));
         keys = Prose.quiet(left, kit, " ");
         keys.setLayoutData(Grid.wide(2));
         right = kit.pane(this, 1, new Spacing(4, 3, 0, 1), Ink.PANEL);
@@ -91,6 +96,8 @@ final class ReadingDesk extends Composite {
         summary = kit.label(right, " ", Ink.INK, Role.HEADING);
         summary.setLayoutData(Grid.wide());
         kit.chars(summary, 26);
+        before = kit.quiet(right, " ");
+        before.setLayoutData(Grid.wide());
         addListener(SWT.Resize, event -> fold());
     }
 
@@ -144,18 +151,22 @@ final class ReadingDesk extends Composite {
 
     /** Shows what stands in the project now. */
     void refresh() {
-        if (entry == null) {
+        if (entry == null || taking) {
             return;
         }
         showRow();
-        prompt.setText(Kit.plain(property.title() + ": " + entry.prompt()));
-        List<String> five = entry.lastFive().reversed();
+        prompt.setText(Kit.plain((entry.isControl() ? "" : property.title() + ": ") + entry.prompt()));
+        List<ReadingEntry.Read> five = entry.recent().reversed();
         for (int i = 0; i < SHOWN; i++) {
-            last.get(i).setText(i < five.size() ? Kit.plain(five.get(i)) : i == 0 && five.isEmpty() ? "–" : " ");
-            Kit.name(last.get(i), i < five.size() ? "reading " + (five.size() - i) + ": " + five.get(i) : "no reading");
+            String words = i < five.size() ? five.get(i).piece() + "   " + five.get(i).text() : i == 0 ? "–" : " ";
+            last.get(i).setText(Kit.plain(words));
+            Kit.name(last.get(i), i < five.size() ? "reading " + (i + 1) + " from the last: " + words : "no reading");
         }
         summary.setText(Kit.plain(entry.summary().isEmpty() ? " " : entry.summary()));
         Kit.name(summary, entry.summary().isEmpty() ? "no median yet" : entry.summary());
+        before.setText(Kit.plain(entry.before().isEmpty() ? " " : entry.before()));
+        Kit.name(before, entry.before().isEmpty() ? "no piece before" : entry.before());
+        hints.setWords(entry.hints().isEmpty() ? " " : "▲ " + String.join("\n▲ ", entry.hints()));
         layout(true, true);
         ScrollPane.reflowAround(this);
     }
@@ -163,7 +174,7 @@ final class ReadingDesk extends Composite {
     private void showRow() {
         List<String> words = new ArrayList<>();
         for (Specimen piece : entry.pieces()) {
-            words.add((piece.getCode() == null ? "piece" : piece.getCode()) + (piece.isFailed() ? " ✕" : ""));
+            words.add((piece.getCode() == null ? "piece" : piece.getCode()) + (piece.isFailed() ? " ✕" : "  " + entry.progress(piece)));
         }
         if (!words.equals(rowWords)) {
             rowWords = words;
@@ -199,28 +210,27 @@ final class ReadingDesk extends Composite {
         boolean undo = event.keyCode == SWT.BS || event.keyCode == 'z' && (event.stateMask & SWT.MOD1) != 0;
         if (undo && field.getText().isEmpty()) {
             event.doit = false;
-            entry.undo();
-            say("");
+            say(entry.undo());
             refresh();
         }
     }
 
     private void take(String words) {
+        taking = true;
         String trouble = entry.type(words);
+        taking = false;
         say(trouble);
         if (trouble.isEmpty()) {
             field.setText("");
-            refresh();
         } else {
             field.selectAll();
         }
+        refresh();
     }
 
     private void say(String sentence) {
         said.setWords(sentence.isEmpty() ? " " : "■ " + sentence);
         Kit.describe(field, sentence);
-        layout(true, true);
-        ScrollPane.reflowAround(this);
     }
 
     @Override

@@ -1,5 +1,6 @@
 package org.flexwright.workbench.pages.session;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -148,7 +149,11 @@ final class ReadingPage implements EditorPage {
         String control = entry.controlNote();
         boolean unread = session.getControlPiece() != null && !plan.property().yesNo() && entry.pieces().contains(session.getControlPiece())
                 && measurement(session.getControlPiece()).isEmpty() && !entry.isControl();
-        List<Finding> findings = measurement(entry.piece()).map(context.projects()::findings).orElse(List.of());
+        List<Finding> findings = new ArrayList<>(context.projects().findings(session).stream().filter(f -> !f.feature().equals("controlPiece")).toList());
+        measurement(entry.piece()).map(context.projects()::findings).ifPresent(findings::addAll);
+        if (plan.instrument() != null) {
+            findings.addAll(context.projects().findings(plan.instrument()));
+        }
         List<Object> now = List.of(control, unread, findings);
         if (now.equals(noted)) {
             return;

@@ -22,6 +22,7 @@ import org.flexwright.model.Specimen;
 import org.flexwright.model.Target;
 import org.flexwright.model.TargetSheet;
 import org.flexwright.model.Trial;
+import org.flexwright.quantity.Units;
 import org.flexwright.workbench.pages.common.Properties;
 
 /**
@@ -33,17 +34,17 @@ import org.flexwright.workbench.pages.common.Properties;
  * @param pieces     the pieces in order
  * @param wanted     readings on each piece
  */
-record ReadingPlan(PropertyDef property, PropertyKey key, Instrument instrument, List<Specimen> pieces, int wanted) {
+public record ReadingPlan(PropertyDef property, PropertyKey key, Instrument instrument, List<Specimen> pieces, int wanted) {
 
     /** Pieces that are read together. */
-    record Group(String words, List<Specimen> pieces) {
+    public record Group(String words, List<Specimen> pieces) {
     }
 
     /** Something to read. */
-    record What(String words, PropertyDef property, PropertyKey key) {
+    public record What(String words, PropertyDef property, PropertyKey key) {
     }
 
-    ReadingPlan {
+    public ReadingPlan {
         pieces = List.copyOf(pieces);
     }
 
@@ -72,7 +73,7 @@ record ReadingPlan(PropertyDef property, PropertyKey key, Instrument instrument,
     }
 
     /** What can be read: first what the newest target sheet asks for, then what was read before, then everything else. */
-    static List<What> whats(Project project, PropertyCatalogue catalogue) {
+    public static List<What> whats(Project project, PropertyCatalogue catalogue) {
         Map<String, What> whats = new LinkedHashMap<>();
         TargetSheet sheet = TargetSheets.current(project);
         if (sheet != null) {
@@ -100,7 +101,7 @@ record ReadingPlan(PropertyDef property, PropertyKey key, Instrument instrument,
     }
 
     /** Where work most likely goes on: what was read last in the session, else the first thing there is. */
-    static What likely(List<What> whats, Project project, Session session) {
+    public static What likely(List<What> whats, Project project, Session session) {
         Measurement last = null;
         for (Trial trial : project.getTrials()) {
             for (Part part : trial.getParts()) {
@@ -119,6 +120,22 @@ record ReadingPlan(PropertyDef property, PropertyKey key, Instrument instrument,
             }
         }
         return whats.isEmpty() ? null : whats.getFirst();
+    }
+
+    /** The gauge of the session this property was last read with, else the only one that shows its unit; null when neither is clear. */
+    public static Instrument likelyGauge(Project project, Session session, PropertyDef property) {
+        List<Instrument> gauges = gauges(project, session);
+        List<Specimen> all = new ArrayList<>(project.getControlPieces());
+        project.getTrials().forEach(trial -> all.addAll(trial.getParts()));
+        List<Instrument> fitting = gauges.stream().filter(g -> g.getUnit() != null && Units.find(property.kind(), g.getUnit()).isPresent()).toList();
+        return all.stream().flatMap(piece -> piece.getMeasurements().stream())
+                .filter(m -> m.getKey() != null && property.id().equals(m.getKey().getProperty()) && m.getInstrument() != null && gauges.contains(m.getInstrument()))
+                .reduce((a, b) -> b).map(Measurement::getInstrument).orElse(fitting.size() == 1 ? fitting.getFirst() : null);
+    }
+
+    /** The gauges on the bench; all of the project when the session names none. */
+    static List<Instrument> gauges(Project project, Session session) {
+        return List.copyOf(session.getInstruments().isEmpty() ? project.getInstruments() : session.getInstruments());
     }
 
     /** The property that stands for the same gauge on a thin or curved piece; null when there is none or it is this one. */

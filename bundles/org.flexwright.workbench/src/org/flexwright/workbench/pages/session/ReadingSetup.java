@@ -3,6 +3,7 @@ package org.flexwright.workbench.pages.session;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -16,8 +17,10 @@ import org.flexwright.core.field.FieldDescriptor;
 import org.flexwright.core.field.FieldDescriptors;
 import org.flexwright.core.field.FieldType;
 import org.flexwright.core.field.FormModel;
+import org.flexwright.core.naming.Names;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.property.PropertyDef.Condition;
+import org.flexwright.model.ControlPiece;
 import org.flexwright.model.Instrument;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.PieceKind;
@@ -42,6 +45,8 @@ final class ReadingSetup extends Composite {
 
     private static final FieldDescriptor WANTED = FieldDescriptor.of("wanted", "Readings on each piece", FieldType.INTEGER).withBounds(1, 100, false)
             .withDefault("5").withOptional(false);
+    private static final List<FieldDescriptor> BENCH = Stream.of(ModelPackage.Literals.SESSION__ROOM_C, ModelPackage.Literals.SESSION__ROOM_RH,
+            ModelPackage.Literals.SESSION__CONDITIONING_HOURS, ModelPackage.Literals.SESSION__WHO).map(FieldDescriptors::of).toList();
     private static final int CELL = 38;
     private static final int FIELD = 24;
 
@@ -53,6 +58,8 @@ final class ReadingSetup extends Composite {
     private final PickBox<ReadingPlan.Group> pieces;
     private final PickBox<Instrument> gauge;
     private final Composite conditions;
+    private final Composite bench;
+    private final PickBox<ControlPiece> control;
     private final FormModel wanted = FormModel.scratch(List.of(WANTED));
     private FormModel form;
     private PropertyDef property;
@@ -82,6 +89,25 @@ final class ReadingSetup extends Composite {
         wanted.addListener(name -> changed.run());
         conditions = kit.pane(this, 5, new Spacing(0, 0, 4, 1), Ink.PANEL);
         conditions.setLayoutData(Grid.wide(3));
+        bench = kit.pane(this, 5, new Spacing(0, 0, 4, 1), Ink.PANEL);
+        bench.setLayoutData(Grid.wide(3));
+        FormModel room = FormModel.bound(context.session(), session, BENCH);
+        addListener(SWT.Dispose, event -> room.close());
+        for (FieldDescriptor field : BENCH) {
+            FieldControl said = new FieldControl(bench, kit, Bindings.of(room, field, false));
+            said.setStacked(true);
+            said.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, false, false));
+            kit.chars(said.input(), field.type() == FieldType.QUANTITY ? 8 : 12);
+        }
+        Composite kept = kit.pane(bench, 1, new Spacing(0, 0, 0, 1), Ink.PANEL);
+        kept.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, false, false));
+        kit.text(kept, "Control piece, read first");
+        control = new PickBox<>(kept, kit, "Control piece of the session", "none", Names::of);
+        control.control().setLayoutData(Grid.wide());
+        control.whenChosen(piece -> {
+            context.session().execute("choose the control piece", edit -> edit.set(session, ModelPackage.Literals.SESSION__CONTROL_PIECE, piece));
+            changed.run();
+        });
         addListener(SWT.Resize, event -> fold());
         take(ReadingPlan.likely(ReadingPlan.whats(project(), context.registries().properties()), project(), session));
     }
@@ -111,7 +137,9 @@ final class ReadingSetup extends Composite {
         if (layout.numColumns != columns || below.numColumns != fields) {
             layout.numColumns = columns;
             ((GridData) conditions.getLayoutData()).horizontalSpan = columns;
+            ((GridData) bench.getLayoutData()).horizontalSpan = columns;
             below.numColumns = fields;
+            ((GridLayout) bench.getLayout()).numColumns = fields;
             ScrollPane.reflowAround(this);
         }
     }
@@ -122,8 +150,8 @@ final class ReadingSetup extends Composite {
         ReadingPlan.Group before = pieces.chosen();
         pieces.show(groups, before == null ? groups.isEmpty() ? null : groups.getFirst()
                 : groups.stream().filter(g -> g.pieces().getFirst() == before.pieces().getFirst()).findFirst().orElse(null));
-        List<Instrument> gauges = List.copyOf(session.getInstruments().isEmpty() ? project().getInstruments() : session.getInstruments());
-        gauge.show(gauges, gauge.chosen());
+        gauge.show(ReadingPlan.gauges(project(), session), gauge.chosen());
+        control.show(project().getControlPieces(), session.getControlPiece());
     }
 
     /** Chooses the group a piece is in. */
@@ -149,20 +177,9 @@ final class ReadingSetup extends Composite {
         String words = Properties.words(key, context.registries().properties());
         what.show(all, all.stream().filter(w -> w.words().equals(chosen.words())).findFirst()
                 .or(() -> all.stream().filter(w -> w.words().endsWith(words)).findFirst()).orElse(null));
-        List<Instrument> gauges = List.copyOf(session.getInstruments().isEmpty() ? project().getInstruments() : session.getInstruments());
-        gauge.show(gauges, likelyGauge(gauges));
+        gauge.show(ReadingPlan.gauges(project(), session), ReadingPlan.likelyGauge(project(), session, property));
         refresh();
         makeConditions();
-    }
-
-    /** The gauge of the session this property was last read with, else the one whose unit it has. */
-    private Instrument likelyGauge(List<Instrument> gauges) {
-        List<Specimen> all = new ArrayList<>();
-        project().getTrials().forEach(trial -> all.addAll(trial.getParts()));
-        all.addAll(project().getControlPieces());
-        return all.stream().flatMap(piece -> piece.getMeasurements().stream())
-                .filter(m -> m.getKey() != null && property.id().equals(m.getKey().getProperty()) && m.getInstrument() != null && gauges.contains(m.getInstrument()))
-                .reduce((a, b) -> b).map(m -> m.getInstrument()).orElse(null);
     }
 
     private void makeConditions() {

@@ -11,6 +11,7 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.flexwright.core.field.FieldText;
+import org.flexwright.core.trial.BenchSessions;
 import org.flexwright.core.trial.Trials;
 import org.flexwright.model.AttachmentKind;
 import org.flexwright.model.Part;
@@ -30,7 +31,6 @@ import org.flexwright.workbench.pages.common.Listing.Column;
 import org.flexwright.workbench.pages.common.Moments;
 import org.flexwright.workbench.pages.common.Photos;
 import org.flexwright.workbench.pages.common.Properties;
-import org.flexwright.workbench.pages.common.Sessions;
 
 /** The pieces of a trial; of the chosen one every reading. */
 final class PartsPage extends BlockPage {
@@ -121,7 +121,7 @@ final class PartsPage extends BlockPage {
     /** Goes to the entry of readings, in today's session or one that begins now. */
     private void read() {
         Session[] session = {today()};
-        if (session[0] != null || doing().edit("begin a session", edit -> session[0] = Sessions.begin(edit))) {
+        if (session[0] != null || doing().edit("begin a session", edit -> session[0] = BenchSessions.begin(edit))) {
             Editors.read(context(), session[0], parts.chosen() == null ? trial.getParts().getFirst() : parts.chosen());
         }
     }

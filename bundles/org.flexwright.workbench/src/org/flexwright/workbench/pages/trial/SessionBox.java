@@ -4,6 +4,7 @@ import java.util.List;
 
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.flexwright.core.trial.BenchSessions;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Session;
 import org.flexwright.workbench.kit.Palette.Ink;
@@ -26,7 +27,7 @@ final class SessionBox implements StepPart {
         box.control().setEnabled(place.writable());
         if (place.writable()) {
             place.kit().action(pane, "Begin a session no&w", () -> place.doing().edit("begin a session", edit -> {
-                Session begun = Sessions.begin(edit);
+                Session begun = BenchSessions.begin(edit);
                 edit.set(place.step(), ModelPackage.Literals.STEP__SESSION, begun);
             }));
         }

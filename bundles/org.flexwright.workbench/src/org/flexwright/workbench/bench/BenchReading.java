@@ -1,0 +1,123 @@
+package org.flexwright.workbench.bench;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.flexwright.core.bench.BenchRooms;
+import org.flexwright.core.property.PropertyDef;
+import org.flexwright.core.registry.Registries;
+import org.flexwright.core.session.ProjectSession;
+import org.flexwright.core.view.ReadingEntry;
+import org.flexwright.model.Instrument;
+import org.flexwright.model.Part;
+import org.flexwright.model.PieceKind;
+import org.flexwright.model.Project;
+import org.flexwright.model.Session;
+import org.flexwright.model.Step;
+import org.flexwright.model.Trial;
+import org.flexwright.workbench.bench.BenchLook.Size;
+import org.flexwright.workbench.bench.Story.Block;
+import org.flexwright.workbench.kit.Palette.Ink;
+import org.flexwright.workbench.pages.session.ReadingPlan;
+
+/** Reading the pieces of a trial at the bench view: what was read stands very large, the control piece comes first. */
+final class BenchReading {
+    private static final int EACH = 5;
+    /** So many kinds of reading are offered: what the target sheet asks for and what was read before come first. */
+    private static final int MOST = 8;
+
+    private final ReadingEntry entry;
+    private final PropertyDef property;
+
+    private BenchReading(ReadingEntry entry, PropertyDef property) {
+        this.entry = entry;
+        this.property = property;
+    }
+
+    /** What can be read on the pieces of a trial; empty when it has no piece that did not fail. */
+    static List<ReadingPlan.What> whats(ProjectSession session, Registries registries, Trial trial) {
+        List<ReadingPlan.What> all = sound(trial).isEmpty() ? List.of() : ReadingPlan.whats(session.project(), registries.properties());
+        return all.subList(0, Math.min(MOST, all.size()));
+    }
+
+    private static List<Part> sound(Trial trial) {
+        return trial.getParts().stream().filter(p -> !p.isFailed()).toList();
+    }
+
+    /** Begins to read, in the step's session or one that begins now. */
+    static BenchReading begin(ProjectSession session, Registries registries, Trial trial, Step step, Instant now, ReadingPlan.What what) {
+        Session[] at = {BenchRooms.session(trial, step, now)};
+        if (at[0] == null || step != null && step.getSession() == null) {
+            session.execute("Begin to read", edit -> at[0] = BenchRooms.use(edit, trial, step));
+        }
+        Project project = session.project();
+        PieceKind kind = what.key().getPieceKind();
+        List<Part> suiting = sound(trial).stream().filter(p -> p.getPieceKind() == kind).toList();
+        Instrument gauge = ReadingPlan.likelyGauge(project, at[0], what.property());
+        return new BenchReading(new ReadingEntry(session, at[0], what.property(), EcoreUtil.copy(what.key()), gauge, suiting.isEmpty() ? sound(trial) : suiting, EACH,
+                registries.properties()), what.property());
+    }
+
+    /** What is to be read next. */
+    String prompt() {
+        return entry.prompt();
+    }
+
+    /** Unit of the number; empty for yes and no. */
+    String unit() {
+        return property.yesNo() ? "" : property.kind().unit().display();
+    }
+
+    boolean yesNo() {
+        return property.yesNo();
+    }
+
+    boolean complete() {
+        return entry.complete();
+    }
+
+    /** Writes a reading down; a sentence when it was not accepted. */
+    String take(String text) {
+        return entry.type(text);
+    }
+
+    /** Takes the last reading back; a sentence when there is none. */
+    String undo() {
+        return entry.undo();
+    }
+
+    /** Goes to the next piece. */
+    void next() {
+        entry.goTo((entry.place() + 1) % entry.pieces().size());
+    }
+
+    /** The last reading in words: what was heard back. */
+    String last() {
+        return entry.recent().isEmpty() ? "" : entry.recent().getLast().piece() + ": " + entry.recent().getLast().text();
+    }
+
+    /** What stands in the story: the last reading very large, those before it, median and spread, and what to look at twice. */
+    List<Block> told() {
+        List<Block> blocks = new ArrayList<>();
+        List<ReadingEntry.Read> recent = entry.recent().reversed();
+        if (!entry.controlNote().isEmpty()) {
+            blocks.add(Block.strong("\u25b2 " + entry.controlNote(), Ink.CAUTION));
+        }
+        if (recent.isEmpty()) {
+            blocks.add(Block.text("Type what the gauge shows, then touch or press Enter. Each reading is kept at once."));
+        } else {
+            blocks.add(new Block(recent.getFirst().text(), Size.ENTRY, Ink.INK, recent.getFirst().piece() + ", read last", ""));
+            blocks.add(Block.quiet("before: " + String.join(",  ", recent.stream().skip(1).map(r -> r.piece() + " " + r.text()).toList())));
+        }
+        String summary = entry.summary().isEmpty() ? entry.before() : entry.summary();
+        blocks.add(summary.isEmpty() ? Block.text("") : Block.strong(summary, Ink.INK));
+        entry.hints().forEach(hint -> blocks.add(Block.strong("\u25b2 " + hint, Ink.CAUTION)));
+        return blocks;
+    }
+
+    String title() {
+        return property.title();
+    }
+}
