@@ -13,6 +13,8 @@ import org.flexwright.core.process.RoleWords;
 import org.flexwright.core.process.StepCard;
 import org.flexwright.core.registry.Registries;
 import org.flexwright.core.trial.Moulds;
+import org.flexwright.core.verdict.Doubts;
+import org.flexwright.core.view.ControlDrift;
 import org.flexwright.model.Instrument;
 import org.flexwright.model.Lot;
 import org.flexwright.model.MaterialGrade;
@@ -22,10 +24,12 @@ import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Premix;
 import org.flexwright.model.Project;
 import org.flexwright.model.Recipe;
+import org.flexwright.model.Session;
 import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
 import org.flexwright.quantity.QuantityFormat;
 import org.flexwright.report.doc.Blocks;
+import org.flexwright.report.doc.Drawings;
 import org.flexwright.report.doc.Tone;
 
 /** What stands behind the trials: recipes, materials and lots, sessions, instruments. */
@@ -49,21 +53,28 @@ final class RecordSections {
         }
         blocks.heading(2, "Materials and lots");
         materials(project.getGrades());
-        blocks.heading(2, "Sessions").table(List.of("Session", "When", "#Room °C", "#Room %RH", "Who", "Instruments", "Control piece"), project.getSessions().stream().map(
-                s -> List.of(text(s.getCode()), Report.moment(s.getAt()), number(s.getRoomC()), number(s.getRoomRh()), text(s.getWho()), String.join(", ", s
-                        .getInstruments().stream().map(i -> i.getName()).toList()), s.getControlPiece() == null ? "" : text(s.getControlPiece().getCode()))).toList());
+        blocks.heading(2, "Sessions").table(List.of("Session", "When", "#Room °C", "#Room %RH", "#Conditioned, h", "Who", "Instruments", "Control piece"), project.getSessions().stream().map(
+                s -> List.of(text(s.getCode()), Report.moment(s.getAt()), number(s.getRoomC()), number(s.getRoomRh()), number(s.getConditioningHours()), text(s.getWho()), String.join(", ", s
+                        .getInstruments().stream().map(i -> i.getName()).toList()), control(s))).toList());
         blocks.heading(2, "Instruments");
         instruments(project.getInstruments());
         project.getControlPieces().forEach(piece -> {
             blocks.heading(2, "Control piece " + text(piece.getCode()));
+            ControlDrift.of(project, piece, registries.properties()).ifPresent(drift -> blocks.add(Drawings.plot(drift.plot())));
             JobSection.readings(piece, registries, blocks);
         });
     }
 
+    /** The control piece of a session, and how it was off. */
+    private String control(Session session) {
+        return session.getControlPiece() == null ? "" : text(session.getControlPiece().getCode())
+                + Doubts.of(session, registries.properties()).map(c -> "\n" + Doubts.word() + ": " + c.sentence()).orElse("");
+    }
+
     /** Gauges, balances and what else was read with. */
     void instruments(List<Instrument> instruments) {
-        blocks.table(List.of("Instrument", "Kind", "Unit", "#Resolution", "#Accuracy ±"), instruments.stream().map(i -> List.of(text(i.getName()), text(i.getKind()),
-                text(i.getUnit()), number(i.getResolution()), number(i.getAccuracy()))).toList());
+        blocks.table(List.of("Instrument", "Kind", "Unit", "#Resolution", "#Accuracy ±", "#Own spread", "Spread from", "Last checked", "Check"), instruments.stream().map(i -> List.of(text(i.getName()), text(i.getKind()),
+                text(i.getUnit()), number(i.getResolution()), number(i.getAccuracy()), number(i.getSpread()), text(i.getSpreadFrom()), text(i.getCheckedOn()), text(i.getCheckNote()))).toList());
     }
 
     private void recipe(Recipe recipe) {
