@@ -87,7 +87,7 @@ final class CalculationForm extends Composite {
         kit.whenDressed(this, this::fold);
         calculate();
         pane.reflow();
-        Settling.later(pane);
+        Settling.later(kit, pane);
     }
 
     Calculation<?, ?> calculation() {

@@ -76,7 +76,7 @@ final class BehindCell extends Composite {
             fill(all.rows().get(state.row()), all.columns().get(state.column()), all.cell(state.row(), state.column()));
         }
         pane.reflow();
-        Settling.later(pane);
+        Settling.later(kit, pane);
     }
 
     private List<Object> readings(Comparison all, CompareState state) {

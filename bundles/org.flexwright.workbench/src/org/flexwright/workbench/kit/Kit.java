@@ -43,6 +43,7 @@ public final class Kit {
     private final Palette palette;
     private final Type type;
     private final Grid grid;
+    private long measured;
 
     private record Look(Ink text, Ink ground, Role role) {
     }
@@ -73,6 +74,21 @@ public final class Kit {
     /** The 4-point grid. */
     public Grid grid() {
         return grid;
+    }
+
+    /**
+     * The system has drawn once since controls were made or dressed: sizes of words in a font that is not the system's own are not trusted
+     * any more. Lay out afterwards.
+     */
+    public void settled() {
+        if (type.percent() != 100) {
+            measured++;
+        }
+    }
+
+    /** How often words had to be measured anew. */
+    long measured() {
+        return measured;
     }
 
     /** A colour by name, short for {@code palette().get(ink)}. */
@@ -135,7 +151,7 @@ public final class Kit {
 
     /** A label in any text colour and role. An ampersand is an ampersand. */
     public Label label(Composite parent, String words, Ink ink, Role role) {
-        Label label = new Label(parent, SWT.WRAP);
+        Label label = new Words(parent, this);
         label.setText(plain(words));
         return dress(label, ink, null, role);
     }
@@ -203,6 +219,7 @@ public final class Kit {
                 display.timerExec(SETTLING, () -> {
                     if (!shell.isDisposed()) {
                         shell.setData(SETTLING_NOW, null);
+                        settled();
                         lay(shell);
                     }
                 });
@@ -308,6 +325,7 @@ public final class Kit {
 
     /** Dresses every control below again and lays it out. */
     public void redress(Composite root) {
+        measured++;
         redressBelow(root);
         root.layout(true, true);
         root.redraw();
@@ -321,6 +339,7 @@ public final class Kit {
     }
 
     private void layAll() {
+        measured++;
         for (Shell shell : display.getShells()) {
             lay(shell);
         }

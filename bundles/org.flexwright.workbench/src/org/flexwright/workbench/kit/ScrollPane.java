@@ -2,6 +2,7 @@ package org.flexwright.workbench.kit;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
@@ -29,8 +30,8 @@ public final class ScrollPane extends Composite {
         kit.dress(scroller, Ink.INK, Ink.PAPER, Role.BODY);
         body = kit.pane(scroller, columns, spacing);
         scroller.setContent(body);
-        scroller.addListener(SWT.Resize, event -> reflow());
-        body.addListener(SWT.Resize, event -> reflow());
+        scroller.addListener(SWT.Resize, event -> reflow(false));
+        body.addListener(SWT.Resize, event -> reflow(false));
         kit.whenDressed(this, this::reflow);
         Listener follow = this::follow;
         getDisplay().addFilter(SWT.FocusIn, follow);
@@ -54,26 +55,39 @@ public final class ScrollPane extends Composite {
 
     /** Computes the height again; call it after adding, hiding or lengthening something. */
     public void reflow() {
+        reflow(true);
+    }
+
+    /**
+     * @param changed whether what is on the page may have changed; otherwise only its width has, and sizes known before are used
+     */
+    private void reflow(boolean changed) {
         if (reflowing || scroller.isDisposed()) {
             return;
         }
         reflowing = true;
         try {
-            body.layout(true, true);
             int width = scroller.getClientArea().width;
-            int height = body.computeSize(width, SWT.DEFAULT, true).y;
+            int height = body.computeSize(width, SWT.DEFAULT, changed).y;
             if (height != scroller.getMinHeight()) {
                 scroller.setMinHeight(height);
                 int narrowed = scroller.getClientArea().width;
                 if (narrowed != width) { // the scroll bar came or went
-                    scroller.setMinHeight(body.computeSize(narrowed, SWT.DEFAULT, true).y);
+                    scroller.setMinHeight(body.computeSize(narrowed, SWT.DEFAULT, false).y);
                 }
             }
+            body.layout(false, true); // with the sizes just computed
             scroller.getVerticalBar().setIncrement(24);
             scroller.getVerticalBar().setPageIncrement(Math.max(24, scroller.getClientArea().height - 24));
         } finally {
             reflowing = false;
         }
+    }
+
+    /** The height that a page asks for is known already, and whoever holds a scrolling page lays out without measuring it anew. */
+    @Override
+    public Point computeSize(int wHint, int hHint, boolean changed) {
+        return super.computeSize(wHint, hHint, false);
     }
 
     /** Computes the height of the scrolling page around a control again, or lays its parent out when there is none. */

@@ -89,7 +89,7 @@ public abstract class BlockPage implements EditorPage {
     /** Lays out now, and once more when the system has taken in the fonts. */
     protected final void settle() {
         pane.reflow();
-        Settling.later(pane);
+        Settling.later(context.kit(), pane);
     }
 
     /** Computes the page's height again. */

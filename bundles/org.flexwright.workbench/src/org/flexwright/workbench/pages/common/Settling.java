@@ -28,36 +28,38 @@ public final class Settling {
         kit.whenDressed(root, () -> {
             first.run();
             root.setData(DUE, !root.isVisible());
-            later(root);
+            later(kit, root);
         });
         root.addListener(SWT.Paint, event -> {
             if (Boolean.TRUE.equals(root.getData(DUE))) {
                 root.setData(DUE, false);
-                later(root);
+                later(kit, root);
             }
         });
     }
 
-    /** Lays out once more when the system is idle: after controls were made. */
-    public static void later(Composite root) {
+    /** Lays out once more when the system is idle, and when it has drawn: after controls were made. */
+    public static void later(Kit kit, Composite root) {
         root.getDisplay().asyncExec(() -> lay(root));
-        root.getDisplay().timerExec(SETTLED, () -> lay(root));
+        root.getDisplay().timerExec(SETTLED, () -> {
+            kit.settled();
+            lay(root);
+        });
     }
 
     private static void lay(Composite root) {
         if (!root.isDisposed()) {
-            root.layout(true, true);
-            reflow(root);
+            below(root);
         }
     }
 
-    private static void reflow(Control below) {
-        if (below instanceof ScrollPane pane) {
+    private static void below(Control control) {
+        if (control instanceof ScrollPane pane) {
             pane.reflow();
-        }
-        if (below instanceof Composite composite) {
+        } else if (control instanceof Composite composite) {
+            composite.layout(true, false);
             for (Control child : composite.getChildren()) {
-                reflow(child);
+                below(child);
             }
         }
     }

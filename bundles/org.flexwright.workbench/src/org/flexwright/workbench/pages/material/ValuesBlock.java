@@ -149,7 +149,7 @@ final class ValuesBlock {
             }
         }
         ScrollPane.reflowAround(chosen);
-        Settling.later(chosen);
+        Settling.later(kit, chosen);
     }
 
     private void add() {

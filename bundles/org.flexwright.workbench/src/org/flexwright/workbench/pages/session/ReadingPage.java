@@ -94,7 +94,7 @@ final class ReadingPage implements EditorPage {
             begin();
         }
         root.layout(true, true);
-        Settling.later(root);
+        Settling.later(kit, root);
     }
 
     private void begin() {

@@ -75,7 +75,7 @@ final class StepForm extends Composite {
             parts.add(new StepOrder(pane.body(), context, step, place.doing(), choose));
         }
         pane.reflow();
-        Settling.later(pane);
+        Settling.later(kit, pane);
     }
 
     /** When this changes the form is made anew; everything else its parts follow by themselves. */
