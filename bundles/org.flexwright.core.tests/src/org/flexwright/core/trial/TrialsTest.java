@@ -412,6 +412,7 @@ class TrialsTest {
         assertEquals(21.9, Weighings.actual(use), 1e-12);
         assertEquals(25.0, make(e -> Weighings.add(e, use, null, 5.0, 20.0, false, null)).getGross(), 1e-12);
         assertEquals("weigh.contradiction", refused(e -> Weighings.add(e, use, 25.0, 5.0, 19.0, false, null)));
+        assertEquals(24.88, Weighings.net(36.88, 12.0, null), "as a person takes it off, exactly");
         assertEquals("weigh.nothing", refused(e -> Weighings.add(e, use, 25.0, null, null, false, null)));
         assertEquals("weigh.negative", refused(e -> Weighings.add(e, use, null, null, -0.1, false, null)));
         assertEquals("weigh.negative", refused(e -> Weighings.add(e, use, 5.0, 6.0, null, false, null)));

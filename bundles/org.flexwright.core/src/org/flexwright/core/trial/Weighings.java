@@ -1,5 +1,6 @@
 package org.flexwright.core.trial;
 
+import java.math.BigDecimal;
 import java.util.List;
 
 import org.flexwright.core.session.Edit;
@@ -43,7 +44,7 @@ public final class Weighings {
         notNegative("Tare", tare);
         notNegative("Net", net);
         if (gross != null && tare != null) {
-            double difference = gross - tare;
+            double difference = BigDecimal.valueOf(gross).subtract(BigDecimal.valueOf(tare)).doubleValue(); // as a person takes them off: no 24.880000000000003
             notNegative("Gross less tare", difference);
             if (net != null && Math.abs(difference - net) > TYPING) {
                 throw PlanException.of("weigh.contradiction", g(gross), g(tare), g(difference), g(net));
