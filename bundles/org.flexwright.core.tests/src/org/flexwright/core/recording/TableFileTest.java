@@ -75,6 +75,9 @@ class TableFileTest {
         expect("Sample,7\nOperator,\"A, B\"\n\n\"Displacement / mm\",\"Load / N\",remark\n\"0\",\"0.25\",\n\"0.5\",\"1.5\",\n\"1\",\"-2\",\n", travel, force);
         expect("# a note\n#  travel_mm   force_N\n  0.0   0.25\n\n  5e-1  15E-1\n# pause\n  1.   -2.0\n", travel, force);
         expect("Weg [mm]|Kraft [N]\r0|0,25\r0,5|1,5\r1|-2\rEnde der Messung\r", travel, force);
+        expect("Test,Bend 3\nDate,2026-05-01\n\nClock,State,\"Position (mm)\",\"Force (N)\"\n2026-05-01T10:00:00,ok,0,0.25\n2026-05-01T10:00:01,ok,0.5,1.5\n2026-05-01T10:00:02,held,1,-2\n\nPeak,1.5\n", travel, force);
+        expect("Time;Load (N);Stroke (mm)\n10:00:00,5;0,25;0\n10:00:01,0;1,5;0,5\n10:00:01,5;-2;1\n", travel, force);
+        expect("\"Weg (mm)\",\"Kraft (N)\"\n\"0,0\",\"0,25\"\n\"0,5\",\"1,5\"\n\"1,0\",\"-2,0\"\n", travel, force);
         expect("Zeit [s];Kraft [N];Weg [mm]\n0;0,25;0\n0,1;1,5;0,5\n0,1;-2;1", travel, force);
     }
 

@@ -28,6 +28,7 @@ import org.flexwright.model.ChannelRole;
 public record TableGuess(TableFormat format, List<ColumnUse> columns, List<String> preview, List<List<String>> rows, List<Message> asked) {
     /** Bigger files are refused: the raw file becomes part of the project. */
     public static final long MOST_BYTES = 512L << 20;
+    private static final char FIGURE = '1';
     private static final int PREVIEW_LINES = 200;
     private static final int PREVIEW_ROWS = 20;
     private static final List<String> SEPARATORS = List.of(TableFormat.TAB, ";", "|", ",", TableFormat.BLANKS, ":");
@@ -45,24 +46,28 @@ public record TableGuess(TableFormat format, List<ColumnUse> columns, List<Strin
      */
     public static TableGuess of(Path file, RecordingKind kind) {
         List<String> lines = beginning(file);
+        TableFormat best = best(lines, null, null, null);
+        if (best == null) {
+            throw TableFile.refused(one(lines) ? "columns.one" : "columns.none", file.getFileName());
+        }
+        return read(lines, best, kind);
+    }
+
+    /** The way of cutting lines that makes most of them rows of figures, with what is given kept; null when none does. */
+    private static TableFormat best(List<String> lines, String separator, Boolean decimalComma, Integer skipLines) {
+        List<String> separators = separator != null ? List.of(separator) : said(lines) != null ? List.of(said(lines)) : SEPARATORS;
         TableFormat best = null;
-        long most = 0;
-        for (String separator : said(lines) == null ? SEPARATORS : List.of(said(lines))) {
-            for (boolean comma : new boolean[] { false, true }) {
-                TableFormat format = new TableFormat(separator, comma, 0);
-                int[] run = run(lines, format);
-                long cells = run[2] >= 2 ? (long) (run[1] - run[0]) : 0;
-                if (cells > most) {
-                    most = cells;
-                    best = new TableFormat(separator, comma, run[0]);
+        double most = 0;
+        for (String each : separators) {
+            for (boolean comma : decimalComma == null ? new boolean[] { false, true } : new boolean[] { decimalComma }) {
+                Run run = run(lines, new TableFormat(each, comma, 0));
+                if (run.score() > most) {
+                    most = run.score();
+                    best = new TableFormat(each, comma, skipLines == null ? run.from : skipLines);
                 }
             }
         }
-        String name = file.getFileName().toString();
-        if (best == null) {
-            throw TableFile.refused(one(lines) ? "columns.one" : "columns.none", name);
-        }
-        return read(lines, best, kind);
+        return best;
     }
 
     /** The same file with another way of cutting lines, given by a person. Throws RefusedException when that gives no columns of figures. */
@@ -82,18 +87,9 @@ public record TableGuess(TableFormat format, List<ColumnUse> columns, List<Strin
             return of(file, kind);
         }
         List<String> lines = beginning(file);
-        TableFormat best = null;
-        long most = -1;
-        for (String each : separator == null ? SEPARATORS : List.of(separator)) {
-            for (boolean comma : decimalComma == null ? new boolean[] { false, true } : new boolean[] { decimalComma }) {
-                TableFormat format = new TableFormat(each, comma, 0);
-                int[] run = run(lines, format);
-                long count = run[2] >= 2 ? run[1] - run[0] : 0;
-                if (count > most) {
-                    most = count;
-                    best = new TableFormat(each, comma, skipLines == null ? run[0] : skipLines);
-                }
-            }
+        TableFormat best = best(lines, separator, decimalComma, skipLines);
+        if (best == null) {
+            throw TableFile.refused(one(lines) ? "columns.one" : "columns.none", file.getFileName());
         }
         return read(lines, best, kind);
     }
@@ -133,22 +129,27 @@ public record TableGuess(TableFormat format, List<ColumnUse> columns, List<Strin
         return lines.stream().filter(l -> isFigure(l.strip(), true) || isFigure(l.strip(), false)).count() * 2 > lines.size();
     }
 
-    /** The longest run of rows of figures with the same number of columns: first line, line behind it, columns. */
-    private static int[] run(List<String> lines, TableFormat format) {
-        int[] best = { 0, 0, 0 };
-        int begin = -1;
-        int columns = 0;
-        for (int i = 0; i <= lines.size(); i++) {
-            if (i < lines.size() && isPassedOver(lines.get(i))) {
-                continue;
-            }
-            int here = i < lines.size() ? figures(lines.get(i), format) : 0;
-            if (here != columns || here == 0) {
-                if (begin >= 0 && i - begin > best[1] - best[0]) {
-                    best = new int[] { begin, i, columns };
-                }
-                begin = here > 0 ? i : -1;
-                columns = here;
+    /** Rows of which the same columns hold figures: first line, line behind the last, rows, columns, columns with figures. */
+    private record Run(int from, int to, int rows, int columns, int figures) {
+        /** Rows count, and columns without figures count against it: they come about by the wrong separator too. */
+        double score() {
+            double share = (double) figures / Math.max(columns, 1);
+            return figures < 2 ? 0 : rows * share * share;
+        }
+    }
+
+    /** The best run of rows. */
+    private static Run run(List<String> lines, TableFormat format) {
+        Run best = new Run(0, 0, 0, 0, 0);
+        Run now = best;
+        String same = "";
+        for (int i = 0; i < lines.size(); i++) {
+            if (!isPassedOver(lines.get(i))) {
+                String shape = shape(lines.get(i), format);
+                int figures = (int) shape.chars().filter(c -> c == FIGURE).count();
+                now = shape.equals(same) && figures > 0 ? new Run(now.from, i + 1, now.rows + 1, shape.length(), figures) : new Run(i, i + 1, 1, shape.length(), figures);
+                same = shape;
+                best = now.score() > best.score() ? now : best;
             }
         }
         return best;
@@ -159,19 +160,15 @@ public record TableGuess(TableFormat format, List<ColumnUse> columns, List<Strin
         return s.isEmpty() || s.startsWith("#") || s.startsWith("%") || s.startsWith("//");
     }
 
-    /** How many cells a row of figures has; 0 when any filled cell is no figure. */
-    private static int figures(String line, TableFormat format) {
-        List<String> cells = cells(line, format);
+    /** A letter a cell, to the last one that is filled: figure, other, empty. */
+    private static String shape(String line, TableFormat format) {
+        StringBuilder shape = new StringBuilder();
         int filled = 0;
-        for (int i = 0; i < cells.size(); i++) {
-            if (!cells.get(i).isEmpty()) {
-                if (!isFigure(cells.get(i), format.decimalComma())) {
-                    return 0;
-                }
-                filled = i + 1;
-            }
+        for (String cell : cells(line, format)) {
+            shape.append(cell.isEmpty() ? ' ' : isFigure(cell, format.decimalComma()) ? FIGURE : 'x');
+            filled = cell.isEmpty() ? filled : shape.length();
         }
-        return filled;
+        return shape.substring(0, filled);
     }
 
     private static boolean isFigure(String cell, boolean decimalComma) {
@@ -211,7 +208,7 @@ public record TableGuess(TableFormat format, List<ColumnUse> columns, List<Strin
             if (!isPassedOver(lines.get(i))) {
                 List<String> cells = cells(lines.get(i), format);
                 rows.add(cells);
-                width = Math.max(width, (int) cells.stream().filter(c -> !c.isEmpty()).count());
+                width = Math.max(width, shape(lines.get(i), format).length());
             }
         }
         List<Heading> headings = Heading.of(lines, format, width);
