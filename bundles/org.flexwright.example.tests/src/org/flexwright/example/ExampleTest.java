@@ -15,6 +15,11 @@ import java.util.stream.Collectors;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.flexwright.core.Watch;
+import org.flexwright.core.ageing.AgeingCheck;
+import org.flexwright.core.ageing.AgeingPlans;
+import org.flexwright.core.ageing.AgeingState;
+import org.flexwright.core.ageing.Drift;
 import org.flexwright.core.cause.SofterCause;
 import org.flexwright.core.cause.SofterCauses;
 import org.flexwright.core.cause.Standing;
@@ -22,6 +27,7 @@ import org.flexwright.core.find.Finding;
 import org.flexwright.core.find.FindingService;
 import org.flexwright.core.find.Severity;
 import org.flexwright.core.property.PropertyDef;
+import org.flexwright.core.recording.Recordings;
 import org.flexwright.core.registry.Registries;
 import org.flexwright.core.session.ModelThread;
 import org.flexwright.core.session.ProjectSession;
@@ -34,10 +40,16 @@ import org.flexwright.core.verdict.PartValues;
 import org.flexwright.core.verdict.RecipeGate;
 import org.flexwright.core.verdict.Verdict;
 import org.flexwright.core.verdict.Verdicts;
+import org.flexwright.model.AgeingPlan;
 import org.flexwright.model.Attachment;
+import org.flexwright.model.AttachmentKind;
+import org.flexwright.model.GaugeStudy;
 import org.flexwright.model.MaterialUse;
+import org.flexwright.model.Measurement;
+import org.flexwright.model.Part;
 import org.flexwright.model.PartRole;
 import org.flexwright.model.Project;
+import org.flexwright.model.Recording;
 import org.flexwright.model.Step;
 import org.flexwright.model.Target;
 import org.flexwright.model.TargetSheet;
@@ -121,7 +133,8 @@ class ExampleTest {
     void saysThatItIsInvented() {
         assertTrue(project.isInvented());
         assertTrue(project.getJob().startsWith("Invented example."));
-        assertTrue(project.getAttachments().stream().allMatch(a -> a.getCaption().startsWith("Drawn, not photographed: ")), "pictures say that they are drawn");
+        assertTrue(project.getAttachments().stream().allMatch(a -> a.getCaption().startsWith(a.getKind() == AttachmentKind.CURVE ? "Invented, made by code: "
+                : "Drawn, not photographed: ")), "pictures say that they are drawn, curves that they are invented");
         assertTrue(project.getSessions().stream().allMatch(s -> s.getWho().endsWith("(invented)")));
         assertTrue(project.getGrades().stream().flatMap(g -> g.getValues().stream()).allMatch(v -> v.getSheetSource().startsWith("invented")));
     }
@@ -243,6 +256,56 @@ class ExampleTest {
         assertTrue(project.getAttachments().size() >= 9);
         assertTrue(project.getTrials().stream().flatMap(t -> t.getParts().stream()).flatMap(p -> p.getMeasurements().stream()).filter(m -> m.getKey()
                 .getProperty().equals(Story.HARD)).allMatch(m -> m.getReadings().size() == 5), "five single hardness readings each");
+    }
+
+    /** What is read from a curve is what was put into it: peak and least force, snap ratio, a share of speed of 0.68 from 300 mm. */
+    @Test
+    void everyDomeOfTheRecipeHasACurveAndTheButtonABounce() {
+        for (String part : List.of("P1", "P2", "P3")) {
+            Part dome = trial("T08").getParts().stream().filter(p -> part.equals(p.getCode())).findFirst().orElseThrow();
+            assertEquals(2, dome.getRecordings().size(), part);
+            Map<String, Double> read = results(dome.getRecordings().getFirst());
+            assertEquals(List.of(0.803, 0.810, 0.818).get(part.charAt(1) - '1'), read.get("peak-force"), 0.008, part);
+            assertEquals(List.of(0.273, 0.267, 0.262).get(part.charAt(1) - '1'), read.get("least-force"), 0.008, part);
+            assertEquals(3, dome.getMeasurements().stream().filter(m -> m.getRecording() == dome.getRecordings().getLast()).count(), "the last curve gave the readings");
+        }
+        Part button = trial("T08").getParts().stream().filter(p -> "B1".equals(p.getCode())).findFirst().orElseThrow();
+        Measurement rebound = button.getMeasurements().stream().filter(m -> m.getKey().getProperty().equals("testing.rebound-drop")).findFirst().orElseThrow();
+        assertEquals(46.2, rebound.getReadings().getFirst().getValue(), 0.5);
+        assertTrue(button.getMeasurements().stream().anyMatch(m -> m.getKey().getProperty().equals("testing.density")));
+    }
+
+    private static Map<String, Double> results(Recording recording) {
+        Map<String, Double> results = new LinkedHashMap<>();
+        Recordings.look(session, recording, registries.findRecordingKind(recording.getKind()).orElseThrow(), Watch.NONE).results().forEach(r -> results.put(r.id(), r.value()));
+        return results;
+    }
+
+    @Test
+    void theDomesOfTheRecipeAreFollowedAsTheyAge() {
+        AgeingPlan plan = project.getAgeingPlans().getFirst();
+        PropertyDef peak = registries.findProperty(Story.PEAK).orElseThrow();
+        Map<Double, Set<AgeingState>> states = AgeingPlans.checks(plan, peak, Instant.parse("2026-06-01T12:00:00Z")).stream().collect(Collectors.groupingBy(c -> c.point().getDays(),
+                Collectors.mapping(AgeingCheck::state, Collectors.toSet())));
+        assertEquals(Map.of(1.0, Set.of(AgeingState.SKIPPED), 7.0, Set.of(AgeingState.READ), 30.0, Set.of(AgeingState.READ), 365.0, Set.of(AgeingState.COMING)), states);
+        Drift drift = Drift.of(plan, peak);
+        assertEquals(3, drift.series().size());
+        assertTrue(drift.sentence().text().contains("went up"), drift.sentence().text());
+        assertTrue(verdicts("T08").get(Story.PEAK).notes().stream().anyMatch(n -> n.text().startsWith("Read at an age of 29 d")), "the verdict says which age it used");
+        assertEquals(1, registries.findings().check(project, Instant.parse("2027-04-19T12:00:00Z")).stream().filter(f -> f.rule().equals("core.ageing-due")).count());
+    }
+
+    @Test
+    void theGaugeWasStudiedAndTellsLessThanTheFirstSheetAsked() {
+        GaugeStudy study = project.getGaugeStudies().getFirst();
+        assertEquals(18, study.getCells().size());
+        assertEquals(study, study.getInstrument().getStudy());
+        assertEquals(0.3, study.getInstrument().getSpread(), 0.1);
+        assertTrue(6 * study.getInstrument().getSpread() > 0.3 * study.getTolerance(), "51 ± 1 is finer than this gauge");
+        assertEquals(4, project.getRankings().getFirst().getLists().size());
+        assertTrue(project.getRankings().getFirst().getLists().stream().allMatch(l -> l.getPlaces().size() == 5 && l.getWho().endsWith("(invented)")));
+        Set<String> spots = project.getReferenceParts().getFirst().getMeasurements().stream().map(m -> m.getKey().getSpot()).collect(Collectors.toSet());
+        assertTrue(project.getSpotMaps().getFirst().getPlaces().stream().allMatch(p -> spots.contains(p.getSpot())), "every spot of the map was read on the reference part");
     }
 
     @Test

@@ -46,6 +46,8 @@ public final class ExampleProject {
             story.job();
             story.stock();
             story.reference();
+            Measuring measuring = new Measuring(bench, story);
+            measuring.gaugeStudy();
             story.targets();
             VatAndFilamentTrials prints = new VatAndFilamentTrials(bench, story);
             CastTrials casts = new CastTrials(bench, story);
@@ -53,6 +55,11 @@ public final class ExampleProject {
             casts.tell();
             prints.filament();
             casts.secondDay();
+            measuring.spots();
+            measuring.curves();
+            measuring.density();
+            measuring.ranking();
+            measuring.ageing();
             session.execute("Save a search", edit -> SavedSearches.save(edit, "Snaps, 40 to 50 A", "trials snapped 40-50 A"));
             session.save();
         }

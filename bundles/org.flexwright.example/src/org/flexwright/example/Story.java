@@ -97,6 +97,12 @@ final class Story {
 
     void stock() {
         durometer = bench.instrument("hand durometer A", "durometer", "Shore A", 0.5, 1);
+        bench.edit("What is known of the durometer", e -> {
+            e.set(durometer, ModelPackage.Literals.INSTRUMENT__SCALE, "A");
+            e.set(durometer, ModelPackage.Literals.INSTRUMENT__CHECKED_ON, LocalDate.parse("2026-01-30"));
+            e.set(durometer, ModelPackage.Literals.INSTRUMENT__CHECK_EVERY_DAYS, 365.0);
+            e.set(durometer, ModelPackage.Literals.INSTRUMENT__CHECK_NOTE, "read 60.5 on the maker's test block of 60 (invented)");
+        });
         balance = bench.instrument("bench balance", "balance", "g", 0.01, 0.02);
         forceGauge = bench.instrument("force gauge 10 N", "force gauge", "N", 0.005, 0.01);
         camera = bench.instrument("phone camera 240/s", "camera", "s", 0.004, 0.01);

@@ -189,6 +189,9 @@ public record Drift(AgeingPlan plan, PropertyDef property, List<AgeingSeries> se
         if (!changes().isEmpty()) {
             remarks.add(Message.of(Drift.class, "remark.session"));
         }
+        if (series.stream().anyMatch(s -> s.values().stream().anyMatch(v -> v.half() != null))) {
+            remarks.add(Message.of(Drift.class, "remark.bands"));
+        }
         List<Instrument> gauges = series.stream().flatMap(s -> s.values().stream()).map(AgedValue::instrument).filter(Objects::nonNull).distinct().toList();
         if (gauges.size() > 1) {
             remarks.add(Message.of(Drift.class, "remark.gauges", String.valueOf(gauges.size())));
