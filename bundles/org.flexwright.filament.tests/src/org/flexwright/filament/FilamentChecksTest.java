@@ -28,7 +28,7 @@ class FilamentChecksTest {
     }
 
     private static BucklingCalculation.Results buckle(double modulus, double length, double factor) {
-        return Ran.done(new BucklingCalculation(), new BucklingCalculation.Inputs(1.75, modulus, length, factor, null));
+        return Ran.done(new BucklingCalculation(), new BucklingCalculation.Inputs(1.75, modulus, length, factor, null, null));
     }
 
     @Test
@@ -187,9 +187,9 @@ class FilamentChecksTest {
     @Test
     void remarksSpeakAtTheirLimits() {
         BucklingCalculation buckling = new BucklingCalculation();
-        assertTrue(Ran.remarks(buckling, new BucklingCalculation.Inputs(1.75, 12, 10, 0.7, 0.54)).isEmpty());
-        assertEquals(Severity.CAUTION, Ran.remarks(buckling, new BucklingCalculation.Inputs(1.75, 12, 10, 0.7, 0.55)).get(0).severity());
-        assertEquals(Severity.STOP, Ran.remarks(buckling, new BucklingCalculation.Inputs(1.75, 12, 10, 0.7, 2.19)).get(0).severity());
+        assertTrue(Ran.remarks(buckling, new BucklingCalculation.Inputs(1.75, 12.0, 10, 0.7, 0.54, null)).isEmpty());
+        assertEquals(Severity.CAUTION, Ran.remarks(buckling, new BucklingCalculation.Inputs(1.75, 12.0, 10, 0.7, 0.55, null)).get(0).severity());
+        assertEquals(Severity.STOP, Ran.remarks(buckling, new BucklingCalculation.Inputs(1.75, 12.0, 10, 0.7, 2.19, null)).get(0).severity());
         assertEquals("width", Ran.refused(new FlowCalculation(), new FlowCalculation.Inputs(0.1, 0.2, 20, Convention.ROUNDED, 1.75)).input());
     }
 }

@@ -61,7 +61,7 @@ class FilamentRulesTest {
         printing.setPlannedSpeed(2 / 0.09);
         Finding stop = print(new BucklingRule(), printing).get(0);
         assertEquals(Severity.STOP, stop.severity());
-        assertEquals("The print needs a push of 2.4 N; a free strand of 10 mm buckles at 2.18 N even when both ends are held fast.",
+        assertEquals("The print needs a push of 2.4 N; a free strand of 10 mm with a modulus of 12 MPa (typed) buckles at 2.18 N even when both ends are held fast.",
                 stop.message().text());
         printing.setActualSpeed(1.0);
         assertTrue(print(new BucklingRule(), printing).isEmpty());

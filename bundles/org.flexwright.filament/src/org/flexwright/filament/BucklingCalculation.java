@@ -12,6 +12,7 @@ import org.flexwright.core.calc.Field;
 import org.flexwright.core.calc.Outcome;
 import org.flexwright.core.find.Remark;
 import org.flexwright.core.find.Severity;
+import org.flexwright.core.rubber.ModulusBand;
 import org.flexwright.quantity.QuantityKind;
 import org.osgi.service.component.annotations.Component;
 
@@ -21,7 +22,7 @@ public final class BucklingCalculation implements Calculation<BucklingCalculatio
     /** Id of this calculation. */
     public static final String ID = "filament.buckling";
 
-    private static final CalculationInfo INFO = new CalculationInfo(ID, "Buckling of a free strand", 1,
+    private static final CalculationInfo INFO = new CalculationInfo(ID, "Buckling of a free strand", 2,
             "Push at which a straight strand between drive wheel and guide buckles, F = pi^2 E I / (K L)^2 with I = pi d^4 / 64, for ends between held "
                     + "fast (K 0.5) and free to turn (K 1).",
             Source.derived("Euler's column, textbook"),
@@ -31,15 +32,17 @@ public final class BucklingCalculation implements Calculation<BucklingCalculatio
     /** Inputs. */
     public record Inputs(
             @Field(label = "Strand diameter", kind = QuantityKind.LENGTH, unit = "mm", min = 0, minOpen = true, max = 10, def = "1.75 mm", help = "Mean of several places.") double diameter,
-            @Field(label = "Modulus", kind = QuantityKind.STRESS, unit = "MPa", min = 0, minOpen = true, max = 10000, def = "12 MPa", help = "At small strain, cold.") double modulus,
+            @Field(label = "Modulus", kind = QuantityKind.STRESS, unit = "MPa", min = 0, minOpen = true, max = 10000, def = "12 MPa", optional = true, help = "At small strain, cold; measured, if you can. Empty when only the hardness is known.") Double modulus,
             @Field(label = "Free length", kind = QuantityKind.LENGTH, unit = "mm", min = 0, minOpen = true, max = 2000, def = "10 mm", help = "Between drive wheel and guide.") double freeLength,
             @Field(label = "How the ends are held, K", min = 0.5, max = 2, def = "0.7", help = "0.5 both fast, 0.7 one fast and one free to turn, 1 both free to turn, 2 one end wholly free.") double lengthFactor,
-            @Field(label = "Push needed", kind = QuantityKind.FORCE, unit = "N", min = 0, optional = true, help = "From the nozzle calculation or measured.") Double push) {
+            @Field(label = "Push needed", kind = QuantityKind.FORCE, unit = "N", min = 0, optional = true, help = "From the nozzle calculation or measured.") Double push,
+            @Field(label = "Hardness, Shore A", min = ModulusBand.LOWEST, max = ModulusBand.HIGHEST, optional = true, help = "In place of the modulus, which then is a wide band; a sheet in Shore D does not convert.") Double hardness) {
     }
 
     /** Results. */
-    public record Results(@Field(label = "Buckles at", kind = QuantityKind.FORCE, unit = "N", help = "With ends as chosen.") double force,
-            @Field(label = "Between, by the ends", kind = QuantityKind.FORCE, unit = "N", help = "From both ends free to turn to both held fast.") Estimate band,
+    public record Results(@Field(label = "Modulus used", kind = QuantityKind.STRESS, unit = "MPa", help = "As entered, or from the hardness as a band; its source says which.") Estimate modulus,
+            @Field(label = "Buckles at", kind = QuantityKind.FORCE, unit = "N", help = "With ends as chosen.") double force,
+            @Field(label = "Between, by the ends", kind = QuantityKind.FORCE, unit = "N", help = "From both ends free to turn to both held fast, over the whole band of the modulus.") Estimate band,
             @Field(label = "Pressure it stands for", kind = QuantityKind.STRESS, unit = "MPa", help = "That push over the cross-section.") double pressure,
             @Field(label = "Slenderness", help = "K L over a quarter of the diameter.") double slenderness,
             @Field(label = "Second moment of area (mm4)", help = "Of the cross-section.") double inertia) {
@@ -62,12 +65,17 @@ public final class BucklingCalculation implements Calculation<BucklingCalculatio
 
     @Override
     public Outcome<Results> run(Inputs in) {
+        if ((in.modulus() == null) == (in.hardness() == null)) {
+            return Outcome.refused("modulus", Message.of(BucklingCalculation.class, in.modulus() == null ? "buckling.no-modulus" : "buckling.two-moduli"), Message.of(
+                    BucklingCalculation.class, "buckling.modulus.remedy"));
+        }
+        Estimate modulus = in.modulus() == null ? ModulusBand.of(in.hardness()) : Estimate.exact(in.modulus(), Source.ownRecord("as entered"));
         Strand strand = new Strand(in.diameter());
-        double force = strand.bucklingForce(in.modulus(), in.freeLength(), in.lengthFactor());
-        double fixed = strand.bucklingForce(in.modulus(), in.freeLength(), Strand.BOTH_ENDS_FIXED);
-        double pinned = strand.bucklingForce(in.modulus(), in.freeLength(), Strand.BOTH_ENDS_PINNED);
+        double force = strand.bucklingForce(modulus.likely(), in.freeLength(), in.lengthFactor());
+        double fixed = strand.bucklingForce(modulus.high(), in.freeLength(), Strand.BOTH_ENDS_FIXED);
+        double pinned = strand.bucklingForce(modulus.low(), in.freeLength(), Strand.BOTH_ENDS_PINNED);
         Estimate band = new Estimate(pinned, Math.min(fixed, Math.max(pinned, force)), fixed, INFO.source());
-        return Outcome.done(new Results(force, band, force / strand.area(), strand.slenderness(in.freeLength(), in.lengthFactor()), strand.inertia()),
+        return Outcome.done(new Results(modulus, force, band, force / strand.area(), strand.slenderness(in.freeLength(), in.lengthFactor()), strand.inertia()),
                 remarks(in.push(), band));
     }
 

@@ -5,16 +5,19 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 
+import org.eclipse.emf.ecore.EStructuralFeature;
 import org.flexwright.core.Estimate;
 import org.flexwright.core.Message;
 import org.flexwright.core.Rounded;
 import org.flexwright.core.Source;
+import org.flexwright.core.field.Provenances;
 import org.flexwright.core.find.Finding;
 import org.flexwright.core.find.FindingRule;
 import org.flexwright.core.find.RuleContext;
 import org.flexwright.core.find.Severity;
 import org.flexwright.core.process.Steps;
 import org.flexwright.filament.data.Printing;
+import org.flexwright.model.Provenance;
 import org.flexwright.model.Step;
 import org.osgi.service.component.annotations.Component;
 
@@ -70,10 +73,17 @@ public final class BucklingRule implements FindingRule {
     private static Finding finding(Step step, Printing d, Severity severity, String key, double needed, Estimate carried) {
         return new Finding(ID, severity, step.getId(), "freeLength",
                 Message.of(BucklingRule.class, key, Rounded.text(needed, "N"), Rounded.text(d.getFreeLength(), "mm"),
-                        Rounded.text(carried.low(), "N"), Rounded.text(carried.high(), "N")),
+                        Rounded.text(carried.low(), "N"), Rounded.text(carried.high(), "N"), Rounded.text(d.getStrandModulus(), "MPa"), origin(d)),
                 List.of("push=" + needed, "strandDiameter=" + d.getStrandDiameter(), "strandModulus=" + d.getStrandModulus(),
                         "freeLength=" + d.getFreeLength()),
                 SOURCE, Message.of(BucklingRule.class, "buckling.remedy"));
+    }
+
+    /** Where the modulus came from: measured, typed, from a sheet or a calculation, with what was noted of it. */
+    private static String origin(Printing d) {
+        EStructuralFeature feature = d.eClass().getEStructuralFeature("strandModulus");
+        String source = Provenances.of(d, feature).map(Provenance::getSource).orElse(null);
+        return Provenances.word(Provenances.origin(d, feature)) + (source == null || source.isBlank() ? "" : ", " + source);
     }
 
     private static boolean positive(Double value) {

@@ -73,6 +73,14 @@ public final class DecayCalculation implements Calculation<DecayCalculation.Inpu
         return LeastSquares.line(readings.stream().mapToDouble(p -> Math.log10(p.time())).toArray(), readings.stream().mapToDouble(Point::reading).toArray());
     }
 
+    /** Points lost for each ten times longer; of two points alone without a band. */
+    static Estimate fall(Line line) {
+        Interval band = line.slopeError().isPresent()
+                ? Interval.around(-line.slope(), StudentT.quantile((1 + LEVEL) / 2, line.n() - 2.0) * line.slopeError().getAsDouble())
+                : new Interval(-line.slope(), -line.slope());
+        return new Estimate(band.low(), -line.slope(), band.high(), SOURCE);
+    }
+
     @Override
     public Outcome<Results> run(Inputs in) {
         Optional<Line> fitted = fit(in.readings());
@@ -80,10 +88,7 @@ public final class DecayCalculation implements Calculation<DecayCalculation.Inpu
             return Outcome.refused("readings", Say.message("same-times"), Say.message("same-times.remedy"));
         }
         Line line = fitted.get();
-        Interval band = line.slopeError().isPresent()
-                ? Interval.around(-line.slope(), StudentT.quantile((1 + LEVEL) / 2, line.n() - 2.0) * line.slopeError().getAsDouble())
-                : new Interval(-line.slope(), -line.slope());
-        Results results = new Results(new Estimate(band.low(), -line.slope(), band.high(), SOURCE), line.intercept(), line.at(Math.log10(in.dwell())));
+        Results results = new Results(fall(line), line.intercept(), line.at(Math.log10(in.dwell())));
         return line.n() == 2 ? Outcome.done(results, List.of(Say.note(SOURCE, "two-points"))) : Outcome.done(results);
     }
 }

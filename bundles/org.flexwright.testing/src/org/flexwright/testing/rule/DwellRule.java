@@ -19,6 +19,7 @@ import org.flexwright.model.Specimen;
 import org.flexwright.model.Target;
 import org.flexwright.model.TargetSheet;
 import org.flexwright.model.Trial;
+import org.flexwright.testing.hardness.Decay;
 import org.osgi.service.component.annotations.Component;
 
 /** A durometer reading without its dwell, or with another one than the target or the other pieces of the trial. */
@@ -48,13 +49,13 @@ public final class DwellRule extends ReadingRule {
             return;
         }
         String own = Rounded.text(key.getDwell(), "s");
-        Optional<Double> wanted = targetDwell(project, key);
+        Optional<Double> wanted = targetDwell(project, key).filter(dwell -> !Decay.both(piece, key, dwell));
         if (wanted.isPresent() && !wanted.get().equals(key.getDwell())) {
             out.accept(finding(Severity.CAUTION, measurement, "key", "dwell.target", List.of("dwell=" + key.getDwell(), "target=" + wanted.get()), SOURCE, name, own,
                     Rounded.text(wanted.get(), "s")));
             return;
         }
-        otherDwell(trial, key).ifPresent(other -> out.accept(finding(Severity.CAUTION, measurement, "key", "dwell.mixed",
+        otherDwell(trial, key).filter(other -> !Decay.both(piece, key, other)).ifPresent(other -> out.accept(finding(Severity.CAUTION, measurement, "key", "dwell.mixed",
                 List.of("dwell=" + key.getDwell(), "other=" + other), SOURCE, name, own, Rounded.text(other, "s"))));
     }
 

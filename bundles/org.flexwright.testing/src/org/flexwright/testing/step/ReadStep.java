@@ -1,16 +1,23 @@
 package org.flexwright.testing.step;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 import org.eclipse.emf.ecore.EClass;
 import org.flexwright.core.Source;
+import org.flexwright.core.find.Remark;
 import org.flexwright.core.process.HazardPrompt;
+import org.flexwright.core.process.StepAdvice;
 import org.flexwright.core.process.StepKind;
+import org.flexwright.core.process.StepPlot;
 import org.flexwright.core.process.StepTime;
+import org.flexwright.core.property.PropertyCatalogue;
 import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
 import org.flexwright.testing.Say;
+import org.flexwright.testing.piece.ModulusKnown;
 import org.osgi.service.component.annotations.Component;
 
 /** Reading the pieces of a trial at the bench; the readings themselves are kept with the pieces. */
@@ -48,6 +55,25 @@ public final class ReadStep implements StepKind {
     @Override
     public List<HazardPrompt> prompts(Step step, Trial trial) {
         return List.of(new HazardPrompt("testing.snap-back", Say.message("prompt.snap-back"), Say.message("prompt.snap-back.controls"), Source.commonPractice(), false));
+    }
+
+    /** How far hardness falls while the gauge rests, and what is known of the modulus, each with the way it came; which one goes before is said. */
+    @Override
+    public List<StepAdvice> advice(Step step, Trial trial) {
+        List<StepAdvice> advice = new ArrayList<>(DecayPlots.advice(trial));
+        List<ModulusKnown.Known> known = ModulusKnown.of(trial);
+        for (ModulusKnown.Known one : known) {
+            String way = one.way().name().toLowerCase(Locale.ROOT);
+            boolean first = one == known.getFirst();
+            Remark remark = known.size() == 1 ? null : first ? Say.note(one.modulus().source(), "modulus.first", Say.message("modulus." + way, one.detail()).text()) : null;
+            advice.add(new StepAdvice("modulus." + way, Say.message("modulus." + way, one.detail()).text(), one.modulus(), "MPa", remark));
+        }
+        return advice;
+    }
+
+    @Override
+    public List<StepPlot> plots(Step step, Trial trial, PropertyCatalogue properties) {
+        return DecayPlots.plots(trial);
     }
 
     @Override

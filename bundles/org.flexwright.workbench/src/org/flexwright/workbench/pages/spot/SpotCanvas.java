@@ -112,7 +112,7 @@ final class SpotCanvas extends Canvas {
         dots = all;
         chosen = current;
         String words = dots.stream().map(SpotView.Dot::words).collect(Collectors.joining("; "));
-        Kit.name(this, "Map" + (shown == null ? "" : " of " + shown.title()) + (words.isEmpty() ? ", no spots yet" : ": " + words));
+        Kit.name(this, "Spot map" + (shown == null ? "" : " of " + shown.title()) + (words.isEmpty() ? ", no spots yet" : ": " + words));
         redraw();
     }
 
