@@ -22,6 +22,7 @@ import org.flexwright.testing.hardness.DurometerCheck;
 import org.flexwright.testing.hardness.DurometerProtocol;
 import org.flexwright.testing.hardness.ScaleChoiceCalculation;
 import org.flexwright.testing.law.OgdenLawCalculation;
+import org.flexwright.testing.law.PronyFitCalculation;
 import org.flexwright.testing.law.RelaxationCalculation;
 import org.flexwright.testing.law.RubberFitCalculation;
 import org.flexwright.testing.law.RubberLawCalculation;
@@ -49,7 +50,7 @@ class TestingCalculationsTest {
         return List.of(new DurometerCheck(), new DurometerProtocol(), new ScaleChoiceCalculation(), new CrossScaleCalculation(), new DecayCalculation(),
                 new TensileCalculation(), new TearCalculation(), new CompressionSetCalculation(), new DensityCalculation(), new ReboundCalculation(),
                 new DropReboundCalculation(), new PlungerReboundCalculation(), new PictureTimeCalculation(), new LossAngleCalculation(), new HopCalculation(), new HysteresisCalculation(), new ReadingsCalculation(), new CountsCalculation(),
-                new RelaxationCalculation(), new RubberFitCalculation(), new RubberLawCalculation(), new OgdenLawCalculation());
+                new RelaxationCalculation(), new PronyFitCalculation(), new RubberFitCalculation(), new RubberLawCalculation(), new OgdenLawCalculation());
     }
 
     @ParameterizedTest

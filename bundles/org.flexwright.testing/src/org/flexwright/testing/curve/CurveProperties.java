@@ -40,6 +40,9 @@ public final class CurveProperties implements PropertySet {
     /** Stress lost from the first loading to a later one. */
     public static final String SOFTENING = "testing.softening";
 
+    /** Share of the force lost while held, from 1 s to 60 s. */
+    public static final String RELAXATION_60 = "testing.relaxation-60s";
+
     private static final Set<Condition> PART = Set.of(SPOT, SUPPORT);
     private static final Set<Condition> STRIP = Set.of(PIECE);
     private static final Source TENSILE = Source.fromMemory("ISO 37, ASTM D412");
@@ -61,7 +64,9 @@ public final class CurveProperties implements PropertySet {
                 number(LOOP_LOSS, "Loss of a later loop", QuantityKind.FRACTION, STRIP, "Work not given back of work put in, after the first loading of the piece.", Source
                         .derived("areas under loading and unloading")),
                 number(SOFTENING, "Softening", QuantityKind.FRACTION, STRIP, "Stress lost from the first to the last loading, at half the strain the first one reached.", Source
-                        .derived("two stresses of one piece")));
+                        .derived("two stresses of one piece")),
+                number(RELAXATION_60, "Force relaxation, 1 s to 60 s", QuantityKind.FRACTION, STRIP,
+                        "100 (F1 - F60) / F1: share of the force lost at constant deformation from 1 s to 60 s after loading; compares at the same deformation alone.", Source.commonPractice()));
     }
 
     private static PropertyDef number(String id, String title, QuantityKind kind, Set<Condition> comparedBy, String help, Source source) {
