@@ -42,7 +42,6 @@ import org.flexwright.core.recording.TableGuess;
 import org.flexwright.core.session.Edit;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.view.PlotModel;
-import org.flexwright.model.Censoring;
 import org.flexwright.model.ChannelRole;
 import org.flexwright.model.Measurement;
 import org.flexwright.model.ModelFactory;
@@ -331,21 +330,11 @@ final class RecordingNoun extends Noun {
             reply.line(String.format("  mark %-14s at %-10s %s%s", mark.name(), FieldText.digits(mark.position()), mark.title(), tail));
         }
         for (RecordingResult result : look.results()) {
-            reply.line("  " + result.title() + ": " + text(result) + "   [" + result.source().display() + "]" + kept(services, recording, result));
+            reply.line("  " + result.title() + ": " + result.words() + "   [" + result.source().display() + "]" + kept(services, recording, result));
             double half = result.halfWidth() == null ? 0 : result.halfWidth();
             reply.result(result.id(), new Value(result.value() - half, result.value(), result.value() + half, result.unit(), result.source().display(), null));
         }
         look.remarks().forEach(reply::remark);
-    }
-
-    private static String text(RecordingResult result) {
-        QuantityKind kind = result.unit().isEmpty() || Units.kindsWith(result.unit()).isEmpty() ? null : Units.kindsWith(result.unit()).getFirst();
-        String bound = result.censoring() == Censoring.MORE_THAN ? "> " : result.censoring() == Censoring.LESS_THAN ? "< " : "";
-        if (result.halfWidth() == null || result.halfWidth() == 0) {
-            return bound + FieldText.digits(result.value()) + Words.tail(" ", result.unit());
-        }
-        return bound + FieldText.rounded(result.value(), result.halfWidth()) + " ± " + FieldText.rounded(result.halfWidth(), result.halfWidth()) + Words.tail(" ", kind == null ? result
-                .unit() : Units.find(kind, result.unit()).orElseThrow().display());
     }
 
     /** What is kept of a result as a reading: so, or otherwise since a mark was moved. */
@@ -545,7 +534,7 @@ final class RecordingNoun extends Noun {
             for (RecordingResult r : chosen) {
                 double half = r.halfWidth() == null ? 0 : r.halfWidth();
                 reply.result(r.id(), new Value(r.value() - half, r.value(), r.value() + half, r.unit(), "measured: " + r.source().display(), null));
-                reply.line("kept on " + piece(recording) + "  " + r.title() + ": " + text(r) + "   [measured; " + r.source().display() + "]");
+                reply.line("kept on " + piece(recording) + "  " + r.title() + ": " + r.words() + "   [measured; " + r.source().display() + "]");
             }
             return reply;
         }

@@ -86,6 +86,7 @@ public final class Report {
             new TrialSection(project, registries, blocks, ofTrial.getOrDefault(Optional.of(trial), List.of())).write(trial);
             PackSource.attachments(trial).forEach(attachment -> blocks.add(photos.figure(attachment)));
         }
+        RecordingSection.write(project, registries, folder, blocks);
         SpotSection.write(project, registries, folder, blocks);
         new RecordSections(project, registries, blocks).write();
         findings(findings);

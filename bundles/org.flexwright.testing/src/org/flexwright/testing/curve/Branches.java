@@ -26,7 +26,7 @@ final class Branches {
             }
         } else {
             int n = branches.size();
-            curves.add(new Curve(name(branches, 0), x, y, 0, branches.get(0).to() + 1));
+            curves.add(new Curve(name(branches, 0), x, y, branches.get(0).from(), branches.get(0).to() + 1));
             curves.add(new Curve(name(branches, 1), x, y, branches.get(1).from(), branches.get(1).to() + 1));
             curves.add(new Curve(Say.message("curve.branch.between").text(), x, y, branches.get(2).from(), branches.get(n - 3).to() + 1));
             curves.add(new Curve(name(branches, n - 2), x, y, branches.get(n - 2).from(), branches.get(n - 2).to() + 1));

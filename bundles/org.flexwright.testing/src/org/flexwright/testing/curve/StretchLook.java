@@ -390,7 +390,10 @@ final class StretchLook {
         int to = broken < 0 ? trace.x().length : broken + 1;
         double[] strain = Arrays.stream(trace.x(), 0, to).map(v -> PER_CENT * strain(v)).toArray();
         double[] stress = Arrays.stream(trace.y(), 0, to).map(v -> v * toStress).toArray();
-        List<Trace.Branch> drawn = branches.stream().filter(b -> b.from() < to - 1).map(b -> new Trace.Branch(b.from(), Math.min(b.to(), to - 1), b.out())).toList();
+        // the slack before the force begins is seen in the curve as recorded
+        int start = Math.min(trace.reached(first.from(), end, begin), end);
+        List<Trace.Branch> drawn = branches.stream().filter(b -> b.from() < to - 1).map(b -> new Trace.Branch(b.equals(first) ? start : b.from(), Math.min(b.to(), to - 1), b
+                .out())).toList();
         List<Curve> curves = Branches.curves(drawn, strain, stress);
         return new CurvePlot("stress", Say.message("curve.plot.stress").text(), false, Say.message("curve.axis.strain").text(), "%", Say.message("curve.axis.stress").text(), "MPa",
                 curves);
