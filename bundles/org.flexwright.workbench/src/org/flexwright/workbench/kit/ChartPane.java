@@ -64,6 +64,8 @@ public final class ChartPane extends Composite {
     private static final int MARK_ROWS = 4;
     /** A series with more points is drawn without smoothing: nobody sees it, and the hand is not kept waiting. */
     private static final int DENSE = 800;
+    /** More markers than these are drawn smaller. */
+    private static final int MANY = 60;
 
     private final Kit kit;
     private final Chart chart;
@@ -164,7 +166,19 @@ public final class ChartPane extends Composite {
         chart.suspendUpdate(false);
         named(shown.title() + ", " + shown.x().title() + " across, " + shown.y().title() + " up");
         colour();
+        settle();
+    }
+
+    /** The chart places its axes by the legend and the words it had before: once more when those of now are there, and when they were drawn. */
+    private void settle() {
+        chart.updateLayout();
         chart.redraw();
+        getDisplay().asyncExec(() -> {
+            if (!chart.isDisposed()) {
+                chart.updateLayout();
+                chart.redraw();
+            }
+        });
     }
 
     private void colour() {
@@ -253,7 +267,7 @@ public final class ChartPane extends Composite {
         line.setLineStyle(joined ? DASHES.get(index % DASHES.size()) : LineStyle.NONE);
         line.setSymbolColor(colour);
         line.setSymbolType(joined ? PlotSymbolType.NONE : MARKERS.get(index % MARKERS.size()));
-        line.setSymbolSize(kit.grid().steps(1) + 1);
+        line.setSymbolSize(model.points().size() > MANY ? kit.grid().steps(0.5) : kit.grid().steps(1) + 1);
         line.setAntialias(model.points().size() > DENSE ? SWT.OFF : SWT.ON);
         IErrorBar bar = line.getYErrorBar();
         boolean intervals = model.points().stream().anyMatch(p -> p.low() < p.y() || p.high() > p.y());

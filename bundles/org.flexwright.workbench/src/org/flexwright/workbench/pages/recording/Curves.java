@@ -155,7 +155,7 @@ final class Curves {
     }
 
     /** All that reading the file rests on, or all that looking at it does. */
-    private static String signature(Recording recording, boolean readingOnly) {
+    static String signature(Recording recording, boolean readingOnly) {
         StringBuilder words = new StringBuilder();
         if (readingOnly) {
             words.append(recording.getKind()).append('|').append(recording.getSeparator()).append('|').append(recording.getDecimalComma()).append('|')
