@@ -280,7 +280,7 @@ final class RecordingNoun extends Noun {
             });
             Reply reply = new Reply(id()).words("recording", made[0].getCode()).words("piece", piece(made[0])).words("copied to", made[0].getFile().getPath()).words("sha256", made[0]
                     .getFile().getSha256()).result("rows", Value.number(prepared.data().rows(), "1", Reply.OWN_RECORD));
-            reply.line(made[0].getCode() + "  " + sort.title() + " of " + piece(made[0]) + ", " + prepared.data().rows() + " rows of " + from.getFileName() + ", kept as "
+            reply.line(made[0].getCode() + "  " + sort.title() + " of " + piece(made[0]) + ", " + prepared.data().rows() + (prepared.data().rate() > 0 ? " samples of " : " rows of ") + from.getFileName() + ", kept as "
                     + made[0].getFile().getPath());
             if (guess != null) {
                 columns(reply, guess, settings.columns());

@@ -31,7 +31,7 @@ record Heading(String text, String name, String said) {
             word(ChannelRole.STRETCH, "lambda|stretch|stretch ratio|\u03bb"),
             word(ChannelRole.TEMPERATURE, "temp|temperature|temperatur|.*\\btemperature"),
             word(ChannelRole.MASS, "m|mass|weight|masse|gewicht"),
-            word(ChannelRole.HEIGHT, "h|y|height|h.he|hoehe|pixel|pixels|.*\\bheight"),
+            word(ChannelRole.HEIGHT, "h|y|height|h.he|hoehe|px|pixels?.*|.*\\bpixels?|.*\\bpx|.*\\bheight"),
             word(ChannelRole.FRAME, "frame|frames|picture|image|bild|frame n(o|r)\\.?"));
 
     private static Map.Entry<ChannelRole, Pattern> word(ChannelRole role, String pattern) {

@@ -47,7 +47,7 @@ class ImpactFinderTest {
         sound.blow(times[1] + 0.012, 0.8 * e); // it lands on an edge first
         sound.blow(times[0] - 0.23, 0.1).blow(times[4] + 0.9, 0.3); // letting go, and something on the bench
         ImpactFinder.Found found = find(sound);
-        List<BounceSeries> drops = BounceSeries.among(found.impacts(), ImpactFinder.QUIET, Double.POSITIVE_INFINITY);
+        List<BounceSeries> drops = BounceSeries.among(found.impacts(), ImpactFinder.QUIET);
         assertEquals(1, drops.size(), found.toString());
         List<Impact> impacts = drops.get(0).impacts();
         for (int i = 0; i < times.length; i++) {
@@ -68,7 +68,7 @@ class ImpactFinderTest {
                 sound.blow(times[i], 0.5 * Math.pow(0.6, i));
             }
         }
-        List<BounceSeries> drops = BounceSeries.among(find(sound).impacts(), ImpactFinder.QUIET, Double.POSITIVE_INFINITY);
+        List<BounceSeries> drops = BounceSeries.among(find(sound).impacts(), ImpactFinder.QUIET);
         assertEquals(3, drops.size());
         assertEquals(3.4, drops.get(1).impacts().get(0).time(), MILLISECOND);
         drops.forEach(d -> assertEquals(0.6, d.flights()[1] / d.flights()[0], 0.005));

@@ -98,8 +98,7 @@ public final class BounceKind implements RecordingKind {
         List<FoundMark> marks = new ArrayList<>();
         List<Named> sounds = byHand(found.impacts(), recording.getMarks(), marks);
         Double drop = details.getDrop() == null ? null : details.getDrop() / MILLI;
-        double longest = drop == null ? Double.POSITIVE_INFINITY : BounceResults.longestFlight(drop);
-        List<BounceSeries> drops = BounceSeries.among(sounds.stream().map(Named::impact).toList(), quiet, longest);
+        List<BounceSeries> drops = BounceSeries.among(sounds.stream().map(Named::impact).toList(), quiet);
         sounds.forEach(s -> marks.add(new FoundMark(s.name, title(s.impact, drops), s.impact.time(), true, s.byHand)));
         marks.sort(Comparator.comparingDouble(FoundMark::position));
         remarks.addAll(aboutSound(sound, found, threshold, drops));
@@ -143,7 +142,7 @@ public final class BounceKind implements RecordingKind {
                 Double where = moved ? mark.getPosition() : same.map(s -> s.impact.time()).orElse(null);
                 same.ifPresent(sounds::remove);
                 if (where != null) {
-                    leftOut.add(new FoundMark(mark.getName(), "left out: " + mark.getLeftOut(), where, true, moved));
+                    leftOut.add(new FoundMark(mark.getName(), "sound", where, true, moved));
                 }
             } else if (moved && mark.getPosition() >= 0 && mark.getName() != null) {
                 same.ifPresent(sounds::remove);

@@ -1,5 +1,7 @@
 package org.flexwright.testing.motion;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,6 +27,8 @@ final class BounceResults {
     private static final double PERCENT = 100;
     /** Half width in m to which a drop height set by hand and a rule is known. */
     private static final double HEIGHT_HALF_WIDTH = 0.002;
+    /** A height heard that is less than this share of the one entered, or the other way round, is another drop; our own choice. */
+    private static final double LEAST_OF_HEIGHT = 0.7;
     private static final Source HEIGHT = Source.commonPractice("a drop height set by hand with a rule is taken to be known to 2 mm");
     private static final Source FROM_HEIGHT = Source.derived("free fall: g T0^2 / 8 over the drop height; height taken to be known to 2 mm (common practice, no source)");
     private static final Source TIMING = Source.derived("from the moments of the impacts alone");
@@ -69,11 +73,6 @@ final class BounceResults {
         return drops.stream().anyMatch(d -> d.impacts().size() > 2) ? Optional.of(new RestitutionPlot(drops)) : Optional.empty();
     }
 
-    /** Longest first flight in s after a drop from {@code height} m, with a little room for the height. */
-    static double longestFlight(double height) {
-        return 2 * Math.sqrt(2 * (height + HEIGHT_HALF_WIDTH) / BouncingBall.G) * 1.02;
-    }
-
     /** Words that say which drop is meant; empty when there is one alone. */
     static String which(int drop, int drops) {
         return drops == 1 ? "" : "drop " + (drop + 1) + ": ";
@@ -84,8 +83,10 @@ final class BounceResults {
         String which = which(number, drops.size());
         double[] flights = drop.flights();
         List<Impact> impacts = drop.impacts();
-        if (height != null) {
-            double share = BouncingBall.apex(flights[0]) / height;
+        double share = height == null ? 0 : BouncingBall.apex(flights[0]) / height;
+        if (share >= 1) {
+            remarks.add(Say.caution(HEIGHT, "bounce.gains", which, Rounded.text(MILLI * share * height, "mm"), Rounded.text(MILLI * height, "mm")));
+        } else if (height != null && fromThere(flights)) {
             double relative = Math.hypot(2 * Math.hypot(impacts.get(0).uncertainty(), impacts.get(1).uncertainty()) / flights[0], HEIGHT_HALF_WIDTH / Math.sqrt(3) / height);
             add("rebound-drop" + id, which + "rebound after the drop", TestingProperties.REBOUND_DROP, PERCENT * share, COVERAGE * PERCENT * share * relative, "%", FROM_HEIGHT);
             double first = BouncingBall.firstRestitution(height, flights[0]);
@@ -99,23 +100,40 @@ final class BounceResults {
         double u = BouncingBall.restitutionUncertainty(flights[0], e, impacts.get(0).uncertainty(), impacts.get(1).uncertainty(), impacts.get(2).uncertainty());
         add("rebound-bounce" + id, which + "rebound at the second impact", TestingProperties.REBOUND_BOUNCE, PERCENT * e * e, COVERAGE * PERCENT * 2 * e * u, "%", BouncingBall.SOURCE);
         add("restitution" + id, which + "coefficient of restitution, second impact", null, e, COVERAGE * u, "", BouncingBall.SOURCE);
-        overAll(flights, id, which);
+        overAll(drop, id, which);
         double heard = BouncingBall.dropHeight(flights[0], e);
         double uHeard = BouncingBall.dropHeightUncertainty(flights[0], flights[1], impacts.get(0).uncertainty(), impacts.get(1).uncertainty(), impacts.get(2).uncertainty());
         add("height" + id, which + "drop height, as heard", null, MILLI * heard, COVERAGE * MILLI * uHeard, "mm", BouncingBall.SOURCE);
         if (height != null) {
-            compare(heard, COVERAGE * Math.hypot(uHeard, HEIGHT_HALF_WIDTH / Math.sqrt(3)), which);
+            compare(heard, COVERAGE * Math.hypot(uHeard, HEIGHT_HALF_WIDTH / Math.sqrt(3)), which, flights);
         }
     }
 
-    private void overAll(double[] flights, String id, String which) {
+    /** The band is the wider one of what the flights scatter about the line and of what the moments are known to. */
+    private void overAll(BounceSeries drop, String id, String which) {
+        double[] flights = drop.flights();
         if (flights.length < 3) {
             return;
         }
         Line line = line(flights);
         double e = Math.exp(line.slope());
-        double half = StudentT.quantile(LEVEL, flights.length - 2) * line.slopeError().orElseThrow() * e;
-        add("restitution-fit" + id, which + "coefficient of restitution over " + flights.length + " flights", null, e, half, "", BouncingBall.SOURCE);
+        double scatter = StudentT.quantile(LEVEL, flights.length - 2) * line.slopeError().orElseThrow();
+        double half = Math.max(scatter, COVERAGE * slopeUncertainty(drop, line));
+        add("restitution-fit" + id, which + "coefficient of restitution over " + flights.length + " flights", null, e, half * e, "", BouncingBall.SOURCE);
+    }
+
+    /** What the uncertainties of the moments do to the slope of the line. */
+    private static double slopeUncertainty(BounceSeries drop, Line line) {
+        double[] flights = drop.flights();
+        double sum = 0;
+        double before = 0;
+        for (int i = 0; i <= flights.length; i++) {
+            double after = i < flights.length ? (i - line.meanX()) / line.sumOfSquaresX() / flights[i] : 0;
+            double part = (before - after) * drop.impacts().get(i).uncertainty();
+            sum += part * part;
+            before = after;
+        }
+        return Math.sqrt(sum);
     }
 
     /** ln T over the number of the flight; two flights at least. */
@@ -129,11 +147,27 @@ final class BounceResults {
         return LeastSquares.line(number, logarithm).orElseThrow();
     }
 
-    private void compare(double heard, double half, String which) {
-        boolean apart = Math.abs(heard - height) > half;
+    /** Whether the first flight can have begun at the height entered: with the coefficient of the second impact it does not tell quite another one. */
+    private boolean fromThere(double[] flights) {
+        if (flights.length < 2) {
+            return true;
+        }
+        double heard = BouncingBall.dropHeight(flights[0], BouncingBall.restitution(flights[0], flights[1]));
+        return heard > LEAST_OF_HEIGHT * height && heard < height / LEAST_OF_HEIGHT;
+    }
+
+    private void compare(double heard, double half, String which, double[] flights) {
         String said = Rounded.text(MILLI * height, "mm");
-        String as = Rounded.text(MILLI * heard, "mm") + " ± " + Rounded.text(MILLI * half, "mm");
-        remarks.add(apart ? Say.caution(HEIGHT, "bounce.height.apart", which, as, said) : Say.note(HEIGHT, "bounce.height.agrees", which, as, said));
+        String as = Rounded.text(MILLI * heard, "mm") + " ± " + new BigDecimal(MILLI * half).round(new MathContext(1)).toPlainString() + " mm";
+        if (!fromThere(flights)) {
+            remarks.add(Say.caution(HEIGHT, "bounce.height.apart", which, as, said));
+        } else if (Math.abs(heard - height) <= half) {
+            remarks.add(Say.note(HEIGHT, "bounce.height.agrees", which, as, said));
+        } else if (heard < height) {
+            remarks.add(Say.note(HEIGHT, "bounce.height.lower", which, as, said));
+        } else {
+            remarks.add(Say.caution(HEIGHT, "bounce.height.higher", which, as, said));
+        }
     }
 
     private void add(String id, String title, String property, double value, double half, String unit, Source source) {

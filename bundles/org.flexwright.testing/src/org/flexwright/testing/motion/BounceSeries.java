@@ -52,19 +52,17 @@ public record BounceSeries(List<Impact> impacts) {
     /**
      * The drops in a recording, by time.
      *
-     * @param sounds        impacts and other sounds, by time
-     * @param quiet         s: a flight is longer
-     * @param longestFlight s: the first flight is not longer, as the height tells; infinite when it is not known
+     * @param sounds impacts and other sounds, by time
+     * @param quiet  s: a flight is longer
      */
-    public static List<BounceSeries> among(List<Impact> sounds, double quiet, double longestFlight) {
-        double most = Math.min(longestFlight, LONGEST_FLIGHT);
+    public static List<BounceSeries> among(List<Impact> sounds, double quiet) {
         if (sounds.size() == 2) {
             double flight = sounds.get(1).time() - sounds.get(0).time();
-            return flight > quiet && flight <= most ? List.of(new BounceSeries(sounds)) : List.of();
+            return flight > quiet && flight <= LONGEST_FLIGHT ? List.of(new BounceSeries(sounds)) : List.of();
         }
         List<Scored> best = new ArrayList<>();
         for (int i = 0; i < sounds.size(); i++) {
-            best(sounds, i, quiet, most).ifPresent(best::add);
+            best(sounds, i, quiet).ifPresent(best::add);
         }
         best.sort(Comparator.comparingDouble(Scored::score).reversed());
         List<BounceSeries> drops = new ArrayList<>();
@@ -90,11 +88,11 @@ public record BounceSeries(List<Impact> impacts) {
     }
 
     /** The best series that begins with sound {@code i}. */
-    private static Optional<Scored> best(List<Impact> sounds, int i, double quiet, double most) {
+    private static Optional<Scored> best(List<Impact> sounds, int i, double quiet) {
         Scored best = null;
         for (int j = i + 1; j < Math.min(sounds.size(), i + BETWEEN); j++) {
             double flight = sounds.get(j).time() - sounds.get(i).time();
-            for (int k = j + 1; flight > quiet && flight <= most && k < Math.min(sounds.size(), j + BETWEEN); k++) {
+            for (int k = j + 1; flight > quiet && flight <= LONGEST_FLIGHT && k < Math.min(sounds.size(), j + BETWEEN); k++) {
                 double share = (sounds.get(k).time() - sounds.get(j).time()) / flight;
                 if (share >= LEAST_SHARE && share <= MOST_SHARE && share * flight > quiet) {
                     Scored next = follow(sounds, i, j, k, quiet);

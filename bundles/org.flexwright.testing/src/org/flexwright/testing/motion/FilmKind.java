@@ -156,7 +156,7 @@ public final class FilmKind implements RecordingKind {
             Optional<RecordingMark> mark = recording.getMarks().stream().filter(m -> name.equals(m.getName())).findFirst();
             double position = mark.map(RecordingMark::getPosition).filter(Double::isFinite).orElse(turn);
             String leftOut = mark.map(RecordingMark::getLeftOut).orElse(null);
-            marks.add(new FoundMark(name, leftOut == null ? "contact" : "left out: " + leftOut, position, true, position != turn));
+            marks.add(new FoundMark(name, "contact", position, true, position != turn));
             if (leftOut == null) {
                 contacts.add(position);
             }
