@@ -39,7 +39,7 @@ import picocli.CommandLine.Parameters;
         footer = { "", "Example: flexwright trial new --route moulding.cast --title \"first pour\"" },
         subcommands = { TrialNoun.New.class, TrialNoun.Copy.class, TrialNoun.Show.class, StepCalls.StepCall.class, StepCalls.Weigh.class,
                 TrialNoun.PartCall.class, TrialNoun.Read.class, HowReadCall.class, LeaveOutCall.class, TrialNoun.StatusCall.class, TrialNoun.Conclude.class, TrialNoun.Attach.class,
-                StepCalls.Prompts.class, StepCalls.Acknowledge.class, CompareCall.class, CausesCall.class, PlotsCall.class })
+                StepCalls.Prompts.class, StepCalls.Acknowledge.class, CompareCall.class, BudgetCall.class, CausesCall.class, PlotsCall.class })
 final class TrialNoun extends Noun {
 
     /** A verb about one trial. */

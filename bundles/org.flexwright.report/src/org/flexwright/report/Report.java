@@ -89,6 +89,7 @@ public final class Report {
         RecordingSection.write(project, registries, folder, blocks);
         SpotSection.write(project, registries, folder, blocks);
         new RecordSections(project, registries, blocks).write();
+        new StudySections(project, registries, blocks).write();
         findings(findings);
         new LogSections(project, registries, subjects, blocks).write(findings);
         blocks.say(LAST_WORD, Tone.QUIET);

@@ -62,6 +62,7 @@ final class TrialSection {
             blocks.heading(3, "Piece " + part.getCode() + " (" + part.getPieceKind().getLiteral().replace('_', ' ') + ")");
             JobSection.readings(part, registries, blocks);
         }
+        SureSection.write(project, registries, trial, blocks);
         calculations(trial);
         own();
         if (trial.getConclusion() != null) {

@@ -98,6 +98,24 @@ public final class GaugeStudies {
         return cell;
     }
 
+    /** Makes these the readings that count in a cell: those at its beginning that are the same stay, those left out with a reason stay too. */
+    public static void put(Edit edit, GaugeStudy study, String piece, String who, List<Reading> readings) {
+        GaugeTable table = GaugeTable.of(study);
+        List<Reading> there = table.counting(piece, who);
+        int same = 0;
+        while (same < there.size() && same < readings.size() && same(there.get(same), readings.get(same))) {
+            same++;
+        }
+        there.subList(same, there.size()).forEach(edit::remove);
+        if (same < readings.size()) {
+            read(edit, study, piece, who, readings.subList(same, readings.size()));
+        }
+    }
+
+    private static boolean same(Reading one, Reading other) {
+        return Objects.equals(one.getValue(), other.getValue()) && one.getCensoring() == other.getCensoring();
+    }
+
     /** Takes the last reading of a cell back. */
     public static void takeBack(Edit edit, GaugeCell cell) {
         if (!cell.getReadings().isEmpty()) {

@@ -2,6 +2,8 @@ package org.flexwright.report.doc;
 
 import java.util.List;
 
+import org.flexwright.core.view.Bars;
+import org.flexwright.core.view.Lanes;
 import org.flexwright.core.view.PlotModel;
 import org.flexwright.core.view.Strip;
 import org.flexwright.core.view.Tick;
@@ -18,6 +20,11 @@ public final class Drawings {
     private static final double RIGHT = 12;
     private static final double TOP = 30;
     private static final double BOTTOM = 44;
+    private static final double BAR_LEFT = 110;
+    private static final double BAR_ROW = 32;
+    private static final double LANE_LEFT = 60;
+    private static final double LANE_WIDTH = 400;
+    private static final double LANE_ROW = 20;
     private static final double ROW = 18;
     private static final double SAMPLE = 26;
     /** A letter of the legend is about that wide. */
@@ -45,6 +52,69 @@ public final class Drawings {
 
     private static double at(Strip strip, double value) {
         return 4 + strip.scale().at(value) * (STRIP_WIDTH - 8);
+    }
+
+    /** Bars from zero with label, interval and words. */
+    public static Drawing bars(Bars bars) {
+        Drawing.Pen pen = new Drawing.Pen();
+        double width = WIDTH - BAR_LEFT - RIGHT;
+        for (int i = 0; i < bars.bars().size(); i++) {
+            Bars.Bar bar = bars.bars().get(i);
+            double top = i * BAR_ROW;
+            double x = BAR_LEFT + bar.value() / bars.end() * width;
+            pen.text(0, top + 12, bar.label(), Anchor.START, Style.TITLE).rectangle(BAR_LEFT, top + 3, Math.max(1, x - BAR_LEFT), 11, bar.sum() ? Style.INK : Style.DOT);
+            if (bar.hasInterval()) {
+                double low = BAR_LEFT + Math.min(1, bar.low() / bars.end()) * width;
+                double high = BAR_LEFT + Math.min(1, bar.high() / bars.end()) * width;
+                pen.line(low, top + 8.5, high, top + 8.5, Style.LEVEL).line(low, top + 4, low, top + 13, Style.LEVEL);
+                if (bar.high() <= bars.end()) {
+                    pen.line(high, top + 4, high, top + 13, Style.LEVEL);
+                } else {
+                    pen.diamond(high, top + 8.5, 4, Style.REFERENCE);
+                }
+            }
+            pen.text(BAR_LEFT + 3, top + 26, bar.words(), Anchor.START, Style.LABEL);
+        }
+        pen.line(BAR_LEFT, 0, BAR_LEFT, bars.bars().size() * BAR_ROW - 4, Style.AXIS);
+        return pen.done(WIDTH, bars.bars().size() * BAR_ROW, bars.title());
+    }
+
+    /** Every reading behind a verdict on one scale: the target as a band, a lane for the reference, each part, the mean. */
+    public static Drawing lanes(Lanes lanes) {
+        Drawing.Pen pen = new Drawing.Pen();
+        double floor = lanes.lanes().size() * LANE_ROW;
+        if (lanes.band() != null) {
+            double low = lane(lanes, lanes.band().low());
+            pen.rectangle(low, 0, lane(lanes, lanes.band().high()) - low, floor, Style.BAND);
+        }
+        for (int i = 0; i < lanes.lanes().size(); i++) {
+            Lanes.Lane one = lanes.lanes().get(i);
+            double middle = (i + 0.5) * LANE_ROW;
+            pen.text(0, middle + 4, one.label(), Anchor.START, Style.TITLE).text(WIDTH, middle + 4, one.words(), Anchor.END, Style.LABEL);
+            if (one.interval() != null) {
+                pen.line(lane(lanes, one.interval().low()), middle, lane(lanes, one.interval().high()), middle, Style.INTERVAL);
+            }
+            one.readings().forEach(reading -> pen.line(lane(lanes, reading), middle - 6, lane(lanes, reading), middle + 6, Style.AXIS));
+            if (!Double.isNaN(one.value())) {
+                double x = lane(lanes, one.value());
+                switch (one.kind()) {
+                    case REFERENCE -> pen.diamond(x, middle, 4.5, Style.REFERENCE);
+                    case MEAN -> pen.rectangle(x - 1.5, middle - 7, 3, 14, Style.INK);
+                    case PART -> pen.circle(x, middle, 3.2, Style.DOT);
+                    case ASIDE -> pen.circle(x, middle, 3.2, Style.BOUND);
+                }
+            }
+        }
+        pen.line(LANE_LEFT, floor, LANE_LEFT + LANE_WIDTH, floor, Style.AXIS);
+        for (Tick tick : lanes.axis().ticks()) {
+            pen.line(lane(lanes, tick.value()), floor, lane(lanes, tick.value()), floor + 4, Style.AXIS).text(lane(lanes, tick.value()), floor + 16, tick.label(), Anchor.MIDDLE, Style.LABEL);
+        }
+        pen.text(LANE_LEFT, floor + 32, lanes.axis().title(), Anchor.START, Style.TITLE);
+        return pen.done(WIDTH, floor + 38, lanes.title());
+    }
+
+    private static double lane(Lanes lanes, double value) {
+        return LANE_LEFT + lanes.scale().at(value) * LANE_WIDTH;
     }
 
     /** A plot with axes, units, target band and intervals. */

@@ -7,14 +7,18 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.ui.IWorkbenchWindow;
+import org.flexwright.core.gauge.GaugeStudies;
+import org.flexwright.core.ranking.Rankings;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.trial.Moulds;
 import org.flexwright.core.trial.SpotMaps;
+import org.flexwright.model.GaugeStudy;
 import org.flexwright.model.Lot;
 import org.flexwright.model.MaterialGrade;
 import org.flexwright.model.ModelFactory;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Mould;
+import org.flexwright.model.Ranking;
 import org.flexwright.model.Session;
 import org.flexwright.model.SpotMap;
 import org.flexwright.model.TargetSheet;
@@ -40,6 +44,10 @@ final class Additions {
         session.execute(section.addWords().toLowerCase(Locale.ROOT), edit -> {
             if (made instanceof Mould mould) {
                 Moulds.add(edit, mould);
+            } else if (made instanceof GaugeStudy study) {
+                GaugeStudies.add(edit, study);
+            } else if (made instanceof Ranking ranking) {
+                Rankings.add(edit, ranking);
             } else {
                 edit.add(session.project(), section.feature(), made);
             }

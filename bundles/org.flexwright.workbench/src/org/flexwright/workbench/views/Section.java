@@ -16,6 +16,8 @@ enum Section {
     INSTRUMENTS("Instruments", ModelPackage.Literals.PROJECT__INSTRUMENTS, "Add an instrument"),
     CONTROL_PIECES("Control pieces", ModelPackage.Literals.PROJECT__CONTROL_PIECES, "Add a control piece"),
     SESSIONS("Sessions", ModelPackage.Literals.PROJECT__SESSIONS, "Add a session"),
+    GAUGE_STUDIES("Gauge studies", ModelPackage.Literals.PROJECT__GAUGE_STUDIES, "Add a gauge study"),
+    RANKINGS("Rankings", ModelPackage.Literals.PROJECT__RANKINGS, "Add a ranking"),
     MOULDS("Moulds", ModelPackage.Literals.PROJECT__MOULDS, "Add a mould"),
     SPOT_MAPS("Spot maps", ModelPackage.Literals.PROJECT__SPOT_MAPS, "Add a spot map"),
     TRIALS("Trials", ModelPackage.Literals.PROJECT__TRIALS, "New trial…"),

@@ -1,2 +1,2 @@
-/** Pages of instruments and of control pieces. */
+/** Pages of instruments, of control pieces and of gauge studies. */
 package org.flexwright.workbench.pages.gauge;
