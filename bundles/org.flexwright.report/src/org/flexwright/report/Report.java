@@ -88,6 +88,7 @@ public final class Report {
         }
         RecordingSection.write(project, registries, folder, blocks);
         SpotSection.write(project, registries, folder, blocks);
+        AgeingSection.write(project, registries, now, blocks);
         new RecordSections(project, registries, blocks).write();
         new StudySections(project, registries, blocks).write();
         findings(findings);

@@ -7,8 +7,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.flexwright.core.Message;
 import org.flexwright.core.field.FieldText;
+import org.flexwright.core.property.PropertyCatalogue;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.session.Edit;
 import org.flexwright.core.trial.Measurements;
@@ -69,13 +71,67 @@ public final class AgeingPlans {
         plan.setFrom(from);
         plan.setRemind(true);
         plan.getSpecimens().addAll(pieces.stream().distinct().toList());
-        days.stream().distinct().sorted().forEach(day -> {
-            AgeingPoint point = ModelFactory.eINSTANCE.createAgeingPoint();
-            point.setDays(day);
-            plan.getPoints().add(point);
-        });
+        days.stream().distinct().sorted().forEach(day -> plan.getPoints().add(point(day)));
         edit.add(edit.project(), ModelPackage.Literals.PROJECT__AGEING_PLANS, plan);
         return plan;
+    }
+
+    /** Begins a plan with the usual ages, to be filled in: it asks for nothing until it knows what is read and on which pieces. */
+    public static AgeingPlan begin(Edit edit) {
+        AgeingPlan plan = ModelFactory.eINSTANCE.createAgeingPlan();
+        plan.setTitle(Message.of(AgeingPlans.class, "plan.title", edit.project().getAgeingPlans().size() + 1).text());
+        plan.setRemind(true);
+        USUAL_DAYS.forEach(day -> plan.getPoints().add(point(day)));
+        edit.add(edit.project(), ModelPackage.Literals.PROJECT__AGEING_PLANS, plan);
+        return plan;
+    }
+
+    private static AgeingPoint point(double days) {
+        AgeingPoint point = ModelFactory.eINSTANCE.createAgeingPoint();
+        point.setDays(days);
+        return point;
+    }
+
+    /** Sets what is read and how; the key is copied. */
+    public static void read(Edit edit, AgeingPlan plan, PropertyKey key) {
+        if (key == null || key.getProperty() == null || key.getProperty().isBlank()) {
+            throw refused("plan.key");
+        }
+        edit.set(plan, ModelPackage.Literals.AGEING_PLAN__KEY, EcoreUtil.copy(key));
+    }
+
+    /** Puts these pieces in the place of the ones there were; one at least. */
+    public static void pieces(Edit edit, AgeingPlan plan, List<? extends Specimen> pieces) {
+        if (pieces.isEmpty()) {
+            throw refused("plan.pieces");
+        }
+        List.copyOf(plan.getSpecimens()).forEach(old -> edit.remove(plan, ModelPackage.Literals.AGEING_PLAN__SPECIMENS, old));
+        pieces.stream().distinct().forEach(piece -> edit.add(plan, ModelPackage.Literals.AGEING_PLAN__SPECIMENS, piece));
+    }
+
+    /** Adds an age: the next decade after the oldest one, to be changed. */
+    public static AgeingPoint addAge(Edit edit, AgeingPlan plan) {
+        double oldest = points(plan).stream().mapToDouble(AgeingPoint::getDays).max().orElse(0);
+        AgeingPoint point = point(oldest == 0 ? 1 : Math.min(MOST_DAYS, oldest < 100 ? Math.round(3 * oldest) : 2 * oldest));
+        edit.add(plan, ModelPackage.Literals.AGEING_PLAN__POINTS, point);
+        return point;
+    }
+
+    /** What could be followed: what the newest target sheet asks for, then what was read on parts, each once. */
+    public static List<PropertyKey> offers(Project project, PropertyCatalogue properties) {
+        List<PropertyKey> keys = new ArrayList<>();
+        if (!project.getTargetSheets().isEmpty()) {
+            project.getTargetSheets().getLast().getTargets().forEach(t -> offer(keys, t.getKey(), properties));
+        }
+        project.getTrials().reversed().stream().flatMap(t -> t.getParts().stream()).flatMap(p -> p.getMeasurements().stream()).forEach(m -> offer(keys, m.getKey(), properties));
+        return keys;
+    }
+
+    private static void offer(List<PropertyKey> keys, PropertyKey key, PropertyCatalogue properties) {
+        if (key != null && key.getProperty() != null) {
+            properties.find(key.getProperty()).filter(def -> keys.stream().noneMatch(k -> def.id().equals(k.getProperty()) && PartValues.differences(k, key, def).isEmpty()))
+                    .ifPresent(def -> keys.add(key));
+        }
     }
 
     /** Says why the readings at an age are not taken; an empty reason takes it back. */
@@ -157,7 +213,7 @@ public final class AgeingPlans {
     }
 
     /** What is to be read now, and what comes next, over all plans that remind; the earliest first. */
-    public static List<AgeingCheck> open(Project project, org.flexwright.core.property.PropertyCatalogue properties, Instant now) {
+    public static List<AgeingCheck> open(Project project, PropertyCatalogue properties, Instant now) {
         return project.getAgeingPlans().stream().filter(p -> !Boolean.FALSE.equals(p.getRemind()) && p.getKey() != null && p.getKey().getProperty() != null)
                 .flatMap(p -> properties.find(p.getKey().getProperty()).stream().flatMap(def -> checks(p, def, now).stream()))
                 .filter(c -> c.state() == AgeingState.DUE || c.state() == AgeingState.COMING).sorted(Comparator.comparing(AgeingCheck::due)).toList();

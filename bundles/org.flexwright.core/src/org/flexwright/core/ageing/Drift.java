@@ -42,6 +42,8 @@ public record Drift(AgeingPlan plan, PropertyDef property, List<AgeingSeries> se
     private static final double LEVEL = 0.95;
     private static final double HOURS_PER_DAY = 24;
     private static final double PER_CENT = 100;
+    /** Pieces read at the same age stand beside each other, not over each other. */
+    private static final double BESIDE = 0.05;
     /** The median of many normal readings scatters by this factor more than their mean; of few readings by less. */
     private static final double MEDIAN = Math.sqrt(Math.PI / 2);
 
@@ -225,7 +227,7 @@ public record Drift(AgeingPlan plan, PropertyDef property, List<AgeingSeries> se
 
     /**
      * Values over age, one series a piece. The ages of the plan stand at even distances and true ages in between by their logarithm, so that a
-     * day and a year can be read on one axis; bounds are drawn at their end and said in words.
+     * day and a year can be read on one axis; pieces of one age stand a little beside each other; bounds are drawn at their end and said in words.
      */
     public PlotModel plot() {
         List<Double> ages = AgeingPlans.points(plan).stream().map(AgeingPoint::getDays).toList();
@@ -244,7 +246,7 @@ public record Drift(AgeingPlan plan, PropertyDef property, List<AgeingSeries> se
                 double half = value.half() == null ? 0 : value.half();
                 double from = value.known() ? middle - half : Double.isInfinite(value.low()) ? middle : value.low();
                 double to = value.known() ? middle + half : Double.isInfinite(value.high()) ? middle : value.high();
-                double place = place(ages, value.days());
+                double place = place(ages, value.days()) + (drawn.size() - (series.size() - 1) / 2.0) * BESIDE;
                 points.add(new PlotModel.Point(place, middle, from, to, AgeSpan.text(value.days() * HOURS_PER_DAY) + ", " + text(value)));
                 low = Math.min(low, from);
                 high = Math.max(high, to);

@@ -71,6 +71,7 @@ class PagesLookTest {
         page(places, project.getRecipes().getFirst(), "recipe.plan");
         page(places, project.getBatches().getFirst(), "batch.pots");
         page(places, project.getMoulds().getFirst(), "mould.casts");
+        page(places, project.getAgeingPlans().getFirst(), "ageing.plan");
         page(places, project, "stock.shelf");
         page(places, project, "decide.comparison");
         page(places, project, "decide.plot");

@@ -7,11 +7,13 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.ui.IWorkbenchWindow;
+import org.flexwright.core.ageing.AgeingPlans;
 import org.flexwright.core.gauge.GaugeStudies;
 import org.flexwright.core.ranking.Rankings;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.trial.Moulds;
 import org.flexwright.core.trial.SpotMaps;
+import org.flexwright.model.AgeingPlan;
 import org.flexwright.model.GaugeStudy;
 import org.flexwright.model.Lot;
 import org.flexwright.model.MaterialGrade;
@@ -36,6 +38,12 @@ final class Additions {
             SpotMap[] map = new SpotMap[1];
             session.execute(section.addWords().toLowerCase(Locale.ROOT), edit -> map[0] = SpotMaps.add(edit, null, null));
             SubjectEditors.open(window, map[0]);
+            return;
+        }
+        if (section == Section.AGEING) {
+            AgeingPlan[] plan = new AgeingPlan[1];
+            session.execute(section.addWords().toLowerCase(Locale.ROOT), edit -> plan[0] = AgeingPlans.begin(edit));
+            SubjectEditors.open(window, plan[0]);
             return;
         }
         EObject made = EcoreUtil.create(section.feature().getEReferenceType());

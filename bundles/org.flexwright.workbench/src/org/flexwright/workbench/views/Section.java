@@ -21,6 +21,7 @@ enum Section {
     MOULDS("Moulds", ModelPackage.Literals.PROJECT__MOULDS, "Add a mould"),
     SPOT_MAPS("Spot maps", ModelPackage.Literals.PROJECT__SPOT_MAPS, "Add a spot map"),
     TRIALS("Trials", ModelPackage.Literals.PROJECT__TRIALS, "New trial…"),
+    AGEING("Ageing", ModelPackage.Literals.PROJECT__AGEING_PLANS, "Plan readings over age"),
     RECIPES("Recipes", ModelPackage.Literals.PROJECT__RECIPES, ""),
     BATCHES("Batches", ModelPackage.Literals.PROJECT__BATCHES, ""),
     ATTACHMENTS("Attachments", ModelPackage.Literals.PROJECT__ATTACHMENTS, "Attach file…");

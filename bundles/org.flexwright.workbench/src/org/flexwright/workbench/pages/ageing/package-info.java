@@ -1,0 +1,2 @@
+/** The page of an ageing plan. */
+package org.flexwright.workbench.pages.ageing;
