@@ -45,6 +45,7 @@ public record LawRanking(Weighting weighting, int loadings, List<Rank> ranks) {
         List<Rank> ranks = new ArrayList<>();
         for (RubberForm form : RubberForm.values()) {
             watch.check();
+            watch.done(form.ordinal(), RubberForm.values().length);
             Optional<RubberFit> fit = RubberFit.of(form, weighting, points, watch);
             boolean stable = fit.isPresent() && fit.get().limit().isEmpty();
             ranks.add(new Rank(form, fit, stable ? foretold(form, weighting, points, loadings, watch) : OptionalDouble.empty()));

@@ -10,19 +10,10 @@ import org.flexwright.numerics.SeparableFit;
 
 /** Fits an Ogden law from many starts, always the same ones: the stress is linear in mu, so only the exponents are searched. */
 final class OgdenSearch {
-    /** How many starts a search has. */
-    static final int STARTS = 50;
-
     /** Exponents beyond are no rubber but a wall. */
     private static final double MOST = 30;
-    /** Starts lie between these exponents (common practice). */
-    private static final double FROM = -6;
-    private static final double TO = 12;
-    /** Starts whose exponents lie nearer than this, or nearer to 0, are moved apart. */
-    private static final double APART = 0.4;
     private static final double SAME = 1e-6;
     private static final double NO_TERM = 1e-6;
-    private static final int[] BASES = {2, 3, 5};
 
     /**
      * A least that was found.
@@ -43,10 +34,10 @@ final class OgdenSearch {
         SeparableFit.Shape shape = new Powers(points, factors);
         double[] stress = IntStream.range(0, factors.length).mapToDouble(i -> factors[i] * points.get(i).stress()).toArray();
         List<Found> found = new ArrayList<>();
-        for (int s = 0; s < STARTS; s++) {
+        List<double[]> starts = OgdenStarts.all(terms);
+        for (double[] start : starts) {
             watch.check();
-            watch.done(s, STARTS);
-            SeparableFit.from(shape, new double[0][], stress, start(s, terms), -MOST, MOST).filter(OgdenSearch::usable).ifPresent(fit -> add(found, sorted(fit)));
+            SeparableFit.from(shape, new double[0][], stress, start, -MOST, MOST).filter(OgdenSearch::usable).ifPresent(fit -> add(found, sorted(fit)));
         }
         found.sort(Comparator.comparingDouble(Found::sse));
         return found;
@@ -59,27 +50,6 @@ final class OgdenSearch {
             }
         }
         return true;
-    }
-
-    /** Evenly spread exponents (J. H. Halton 1960, from memory), the same each time. */
-    static double[] start(int number, int terms) {
-        double[] at = new double[terms];
-        for (int j = 0; j < terms; j++) {
-            double share = 0;
-            double place = 1.0 / BASES[j];
-            for (int n = number + 1; n > 0; n /= BASES[j]) {
-                share += place * (n % BASES[j]);
-                place /= BASES[j];
-            }
-            at[j] = FROM + (TO - FROM) * share;
-        }
-        java.util.Arrays.sort(at);
-        for (int j = 0; j < terms; j++) {
-            at[j] = Math.abs(at[j]) < APART ? Math.copySign(APART, at[j]) : at[j];
-            at[j] = j > 0 && at[j] - at[j - 1] < APART ? at[j - 1] + APART : at[j];
-            at[j] = Math.abs(at[j]) < APART / 2 ? APART : at[j];
-        }
-        return at;
     }
 
     private static Found sorted(SeparableFit fit) {

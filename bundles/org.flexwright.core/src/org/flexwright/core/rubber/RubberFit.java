@@ -106,7 +106,7 @@ public record RubberFit(RubberForm form, Weighting weighting, List<Point> points
     }
 
     private static Optional<RubberFit> ogden(RubberForm form, Weighting weighting, List<Point> points, List<OgdenSearch.Found> found) {
-        List<RubberFit> fits = found.stream().map(f -> made(form, weighting, points, f.coefficients(), f.sse(), f.jacobian(), OgdenSearch.STARTS, f.reached())).toList();
+        List<RubberFit> fits = found.stream().map(f -> made(form, weighting, points, f.coefficients(), f.sse(), f.jacobian(), OgdenStarts.COUNT, f.reached())).toList();
         Optional<RubberFit> stable = fits.stream().filter(f -> f.limit().isEmpty()).findFirst();
         if (stable.isEmpty() || fits.get(0).limit().isEmpty()) {
             return fits.stream().findFirst();

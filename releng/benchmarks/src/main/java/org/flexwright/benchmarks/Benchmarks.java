@@ -81,6 +81,7 @@ public final class Benchmarks {
             new Taps(registries, work, trials).run(figures);
         }
         new Sounds(registries, work).run(figures);
+        new RubberFits(work).run(figures);
         files(registries);
         tables();
         search(registries);
