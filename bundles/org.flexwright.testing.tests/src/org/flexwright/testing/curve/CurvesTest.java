@@ -261,4 +261,22 @@ class CurvesTest {
         assertEquals(372, value(look, "break-elongation"), 1e-9);
         assertEquals(3.75 / 3.72, value(look, "tangent-modulus"), 1e-9);
     }
+
+    /** A file that gives stretch is taken as it stands, even when the last strip had slack; pure shear is no reading of a tensile property. */
+    @Test
+    void aStretchOfTheFileIsNotShifted() {
+        double[] stretch = steps(1.05, 5, 24);
+        double[] stress = map(stretch, v -> 0.4 * (v - 1 / (v * v * v)));
+        StretchDetails d = strip(25, 6, 2);
+        d.setSlack(Slack.TANGENT);
+        d.setLoading(StretchLoading.PLANAR);
+        RecordingData data = data(stretch, ChannelRole.STRETCH, "", stress, ChannelRole.STRESS, "MPa");
+        Look look = look(STRETCH, d, data);
+        assertEquals(1, at(look, "begin"), 0);
+        assertTrue(remarks(look, "curve.stretch.counted") && look.results().stream().noneMatch(r -> r.property() != null), look.toString());
+        StretchCurve curve = STRETCH.curve(recording(d), data, Watch.NONE).orElseThrow();
+        assertEquals(org.flexwright.core.rubber.Loading.PLANAR, curve.loading());
+        org.junit.jupiter.api.Assertions.assertArrayEquals(stretch, curve.stretch(), 1e-15);
+        org.junit.jupiter.api.Assertions.assertArrayEquals(stress, curve.stress(), 0);
+    }
 }

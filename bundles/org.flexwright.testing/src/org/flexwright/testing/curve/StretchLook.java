@@ -106,6 +106,9 @@ final class StretchLook {
         rest();
         List<CurvePlot> plots = new ArrayList<>(List.of(rawPlot()));
         if (known()) {
+            if (loading() != Loading.UNIAXIAL) {
+                remarks.add(Say.note(TENSILE, "curve.stretch.notUniaxial"));
+            }
             stresses();
             moduli();
             ends();
@@ -162,18 +165,22 @@ final class StretchLook {
         } else {
             marks.show("end", trace.x()[end]);
         }
+        if (length != ChannelRole.TRAVEL && (slack == Slack.TANGENT || slack == Slack.FORCE_STEP)) {
+            remarks.add(Say.note(TENSILE, "curve.stretch.counted"));
+        }
         if (slack == Slack.UNKNOWN && !marks.byHand("begin") && length == ChannelRole.TRAVEL) {
             remarks.add(Say.note(Source.commonPractice(), "curve.slack.usual"));
         }
         return true;
     }
 
-    /** A file that gives strain or stretch counts from the undeformed length itself; there is slack in it only when a person says so. */
+    /** A file that gives strain or stretch counts from the undeformed length itself: there only a person can say that it begins elsewhere, by the mark. */
     private double beginning(Slack slack, int highest) {
-        if (length != ChannelRole.TRAVEL && (slack == Slack.UNKNOWN || slack == Slack.NONE)) {
-            return length == ChannelRole.STRETCH ? 1 : 0;
-        }
-        return trace.begin(first.from(), highest, slack);
+        return switch (length) {
+            case STRETCH -> 1;
+            case STRAIN -> 0;
+            default -> trace.begin(first.from(), highest, slack);
+        };
     }
 
     /** The last row before the break, on the way out on which the highest force of all was reached. */
@@ -271,7 +278,7 @@ final class StretchLook {
         if (at > 0 && at <= reached) {
             double modulus = stressAt(first.from(), end, at) / at;
             results.add(new RecordingResult("secant-modulus", Say.message("curve.result.secant-modulus-at", Rounded.text(at * PER_CENT, "%")).text(),
-                    CurveProperties.SECANT_MODULUS, modulus, half(modulus, Math.hypot(slackAt(at), doubt / unitStrain / at)), "MPa", source()));
+                    ofStrip(CurveProperties.SECANT_MODULUS), modulus, half(modulus, Math.hypot(slackAt(at), doubt / unitStrain / at)), "MPa", source()));
         }
     }
 
@@ -282,14 +289,19 @@ final class StretchLook {
             remarks.add(Say.caution(TENSILE, "curve.stretch.inGrip"));
         } else if (broke()) {
             stress("strength", CurveProperties.STRENGTH, strength);
-            results.add(new RecordingResult("break-elongation", Say.message("curve.result.break-elongation").text(), CurveProperties.BREAK_ELONGATION, PER_CENT * strain(trace.x()[broken]),
+            results.add(new RecordingResult("break-elongation", Say.message("curve.result.break-elongation").text(), ofStrip(CurveProperties.BREAK_ELONGATION), PER_CENT * strain(trace.x()[broken]),
                     doubt == 0 ? null : PER_CENT * doubt / unitStrain, "%", doubt == 0 ? TENSILE : ELONGATION));
         } else if (details != null && Boolean.FALSE.equals(details.getBroke())) {
-            results.add(new RecordingResult("strength", Say.message("curve.result.strength").text(), CurveProperties.STRENGTH, strength, half(strength, 0), "MPa", source(),
+            results.add(new RecordingResult("strength", Say.message("curve.result.strength").text(), ofStrip(CurveProperties.STRENGTH), strength, half(strength, 0), "MPa", source(),
                     Censoring.MORE_THAN));
         } else {
             remarks.add(Say.note(TENSILE, "curve.stretch.brokeUnsaid"));
         }
+    }
+
+    /** The properties are those of a strip pulled in one direction. */
+    private String ofStrip(String property) {
+        return loading() == Loading.UNIAXIAL ? property : null;
     }
 
     private void stress(String id, String property, double value) {
@@ -297,7 +309,7 @@ final class StretchLook {
     }
 
     private void stress(String id, String property, double value, Double relative) {
-        results.add(new RecordingResult(id, Say.message("curve.result." + id).text(), property, value, relative == null ? null : half(value, relative), "MPa", source()));
+        results.add(new RecordingResult(id, Say.message("curve.result." + id).text(), ofStrip(property), value, relative == null ? null : half(value, relative), "MPa", source()));
     }
 
     private Source source() {
