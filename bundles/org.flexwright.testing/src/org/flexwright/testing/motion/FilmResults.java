@@ -53,6 +53,7 @@ final class FilmResults {
         bounces();
         fall(surest.get());
         heights(surest.get());
+        remarks.add(Say.note(FITTED, "film.bands"));
         remarks.add(Say.note(FITTED, "film.points", Rounded.text(surest.get().sd(), columns.inMillimetres() ? "mm" : "pixels")));
     }
 

@@ -11,15 +11,19 @@ import org.flexwright.core.view.PlotModel.Level;
 import org.flexwright.core.view.PlotModel.Point;
 import org.flexwright.core.view.PlotModel.Series;
 import org.flexwright.core.view.PlotModel.Style;
+import org.flexwright.core.view.Tick;
 import org.flexwright.testing.motion.ImpactFinder.Impact;
 
 /**
- * The coefficient of restitution of each bounce with its band, and the one fitted over all flights.
+ * The coefficient of restitution of each bounce with its band; of a drop alone also the one fitted over all flights.
  *
  * @param drops by time
  */
 record RestitutionPlot(List<BounceSeries> drops) implements RecordingPlot {
     private static final double COVERAGE = 2;
+    private static final int MOST_TICKS = 30;
+    /** Room that the drops take side by side. */
+    private static final double BESIDE = 0.5;
 
     @Override
     public String id() {
@@ -39,13 +43,21 @@ record RestitutionPlot(List<BounceSeries> drops) implements RecordingPlot {
     @Override
     public PlotModel whole(int points) {
         int longest = drops.stream().mapToInt(d -> d.impacts().size()).max().orElse(3);
-        return drawn(Axis.over("Impact", "", 2, longest - 1.0));
+        return drawn(across(1.5, longest - 0.5));
     }
 
     @Override
     public PlotModel part(double from, double to, int points) {
-        Axis round = Axis.over("Impact", "", from, to);
-        return drawn(new Axis(round.title(), from, to, round.ticks().stream().filter(t -> t.value() >= from && t.value() <= to).toList()));
+        return drawn(across(from, to));
+    }
+
+    /** The first impact has no coefficient of its own: the second is the first one here. */
+    private static Axis across(double from, double to) {
+        List<Tick> ticks = new ArrayList<>();
+        for (int i = (int) Math.max(2, Math.ceil(from)); i <= to && ticks.size() < MOST_TICKS; i++) {
+            ticks.add(new Tick(i, String.valueOf(i)));
+        }
+        return new Axis("Impact", from, to, ticks);
     }
 
     private PlotModel drawn(Axis across) {
@@ -62,13 +74,13 @@ record RestitutionPlot(List<BounceSeries> drops) implements RecordingPlot {
                 double half = COVERAGE * BouncingBall.restitutionUncertainty(flights[i], e, impacts.get(i).uncertainty(), impacts.get(i + 1).uncertainty(), impacts.get(i + 2).uncertainty());
                 low = Math.min(low, e - half);
                 high = Math.max(high, e + half);
-                if (i + 2.0 >= across.min() && i + 2.0 <= across.max()) {
-                    list.add(new Point(i + 2.0, e, e - half, e + half, Rounded.text(e, "")));
+                double x = i + 2 + BESIDE * (d - (drops.size() - 1) / 2.0) / drops.size();
+                if (x >= across.min() && x <= across.max()) {
+                    list.add(new Point(x, e, e - half, e + half, Rounded.text(e, "")));
                 }
             }
-            if (flights.length > 2) {
-                double fitted = Math.exp(BounceResults.line(flights).slope());
-                levels.add(new Level(fitted, BounceResults.which(d, drops.size()) + "over all flights"));
+            if (flights.length > 2 && drops.size() == 1) {
+                levels.add(new Level(Math.exp(BounceResults.line(flights).slope()), "over all flights"));
             }
             series.add(new Series(drops.size() == 1 ? "each bounce" : "drop " + (d + 1), Style.POINTS, list));
         }
