@@ -32,7 +32,7 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true, footer = { "", "Example: flexwright trial how-read T05 --part P1 --property shore-a --set rule=iso-48-4 --set edge=13mm",
                 "Example: flexwright trial how-read T05 --part P1 --about" })
 final class HowReadCall extends TrialNoun.OneTrial {
-    @Option(names = "--part", required = true, description = "Code of the part.")
+    @Option(names = "--part", description = "Code of the part; every part when left out.")
     String part;
     @Option(names = "--property", description = "Only this property; id or title.")
     String property;
@@ -48,12 +48,13 @@ final class HowReadCall extends TrialNoun.OneTrial {
     @Override
     protected Reply work(CliServices services, ProjectSession session) {
         Trial trial = trial(session);
-        Part piece = Find.part(trial, part);
-        List<Measurement> chosen = chosen(services, piece);
+        List<Part> pieces = part == null ? trial.getParts() : List.of(Find.part(trial, part));
+        String name = part == null ? trial.getCode() : trial.getCode() + " " + pieces.getFirst().getCode();
+        List<Measurement> chosen = chosen(services, pieces, name);
         if (!set.isEmpty()) {
-            write(services, session, piece, chosen);
+            write(services, session, name, chosen);
         }
-        Reply reply = new Reply(id()).words("trial", trial.getCode()).words("part", piece.getCode());
+        Reply reply = new Reply(id()).words("trial", trial.getCode());
         List<Finding> findings = services.registries().findings().check(session.project(), services.clock().instant());
         for (Measurement measurement : chosen) {
             show(services, measurement, reply);
@@ -63,26 +64,26 @@ final class HowReadCall extends TrialNoun.OneTrial {
         return reply;
     }
 
-    private List<Measurement> chosen(CliServices services, Specimen piece) {
+    private List<Measurement> chosen(CliServices services, List<Part> pieces, String name) {
         PropertyDef only = property == null ? null : Find.property(services.registries().properties(), property);
         Double after = dwell == null ? null : (Double) new Inputs().put("dwell", dwell).read(org.flexwright.model.ModelFactory.eINSTANCE.createPropertyKey(), services.clock())
                 .values().iterator().next();
-        List<Measurement> chosen = piece.getMeasurements().stream().filter(m -> m.getKey() != null && (only == null || only.id().equals(m.getKey().getProperty())))
+        List<Measurement> chosen = pieces.stream().flatMap(piece -> piece.getMeasurements().stream()).filter(m -> m.getKey() != null && (only == null || only.id().equals(m.getKey().getProperty())))
                 .filter(m -> spot == null || spot.strip().equalsIgnoreCase(m.getKey().getSpot())).filter(m -> after == null || after.equals(m.getKey().getDwell()))
                 .filter(m -> services.registries().measurementDetails(m.getKey().getProperty()).isPresent()).toList();
         if (chosen.isEmpty()) {
-            throw new UsageException("Nothing was read on " + piece.getCode() + (only == null ? " of which more than the readings is kept." : " of " + only.title()
+            throw new UsageException("Nothing was read on " + name + (only == null ? " of which more than the readings is kept." : " of " + only.title()
                     + " under these conditions."));
         }
         return chosen;
     }
 
-    private void write(CliServices services, ProjectSession session, Specimen piece, List<Measurement> chosen) {
+    private void write(CliServices services, ProjectSession session, String name, List<Measurement> chosen) {
         List<MeasurementDetails> read = new ArrayList<>();
         for (Measurement measurement : chosen) {
             read.add(MeasurementDetails.read(services, Find.property(services.registries().properties(), measurement.getKey().getProperty()), set));
         }
-        session.execute("Say how " + piece.getCode() + " was read", edit -> {
+        session.execute("Say how " + name + " was read", edit -> {
             for (int i = 0; i < chosen.size(); i++) {
                 read.get(i).write(edit, chosen.get(i));
             }
@@ -92,12 +93,14 @@ final class HowReadCall extends TrialNoun.OneTrial {
     private void show(CliServices services, Measurement measurement, Reply reply) {
         PropertyDef def = Find.property(services.registries().properties(), measurement.getKey().getProperty());
         ReadingSummary summary = ReadingSummary.of(def, measurement);
-        reply.line(def.title() + (measurement.getKey().getSpot() == null ? "" : ", " + measurement.getKey().getSpot()) + ": " + summary.words());
+        String piece = measurement.eContainer() instanceof Specimen specimen && specimen.getCode() != null ? specimen.getCode() : "";
+        reply.line((piece + "  ").stripLeading() + def.title() + (measurement.getKey().getSpot() == null ? "" : ", " + measurement.getKey().getSpot()) + ": " + summary.words());
         summary.prints().ifPresent(print -> reply.line("  in print: " + print.iso() + " (type, seconds, value) or " + print.astm() + " (type, value, seconds)"));
         EClass type = services.registries().measurementDetails(def.id()).orElseThrow();
         EObject details = measurement.getDetails();
         List<FieldDescriptor> open = new ArrayList<>();
         Map<String, Object> row = new LinkedHashMap<>();
+        row.put("part", piece);
         row.put("property", def.id());
         row.put("readings", summary.words());
         for (FieldDescriptor field : FieldDescriptors.ofClass(type)) {

@@ -11,6 +11,8 @@ import org.flexwright.core.flow.PowerLaw;
 import org.flexwright.filament.FlowCalculation.Convention;
 import org.flexwright.filament.MoveTimeCalculation.Move;
 import org.flexwright.testsupport.CheckValues;
+import org.flexwright.core.rubber.ModulusBand;
+import org.flexwright.filament.BucklingCalculation.KnownBy;
 import org.junit.jupiter.api.Test;
 
 /** Printed figures of filament printing. */
@@ -28,7 +30,7 @@ class FilamentChecksTest {
     }
 
     private static BucklingCalculation.Results buckle(double modulus, double length, double factor) {
-        return Ran.done(new BucklingCalculation(), new BucklingCalculation.Inputs(1.75, modulus, length, factor, null, null));
+        return Ran.done(new BucklingCalculation(), new BucklingCalculation.Inputs(1.75, modulus, length, factor, null, KnownBy.MODULUS, 85));
     }
 
     @Test
@@ -134,6 +136,9 @@ class FilamentChecksTest {
         CheckValues.expect("processes/D4.3", buckle(12, 10, 0.5).pressure(), EULER);
         CheckValues.expect("processes/D4.4", buckle(12, 10, 1).force(), EULER);
         CheckValues.expect("processes/D4.5", buckle(100, 20, 0.7).force(), EULER);
+        BucklingCalculation.Results soft = Ran.done(new BucklingCalculation(), new BucklingCalculation.Inputs(1.75, 12, 10, 0.7, null, KnownBy.HARDNESS, 85));
+        assertEquals(ModulusBand.of(85), soft.modulus(), "which modulus was used stands in the result");
+        assertEquals(4 * soft.modulus().high() / soft.modulus().low(), soft.band().high() / soft.band().low(), 1e-9);
         assertEquals(4, buckle(12, 10, 0.7).band().high() / buckle(12, 10, 0.7).band().low(), 1e-9);
     }
 
@@ -187,9 +192,9 @@ class FilamentChecksTest {
     @Test
     void remarksSpeakAtTheirLimits() {
         BucklingCalculation buckling = new BucklingCalculation();
-        assertTrue(Ran.remarks(buckling, new BucklingCalculation.Inputs(1.75, 12.0, 10, 0.7, 0.54, null)).isEmpty());
-        assertEquals(Severity.CAUTION, Ran.remarks(buckling, new BucklingCalculation.Inputs(1.75, 12.0, 10, 0.7, 0.55, null)).get(0).severity());
-        assertEquals(Severity.STOP, Ran.remarks(buckling, new BucklingCalculation.Inputs(1.75, 12.0, 10, 0.7, 2.19, null)).get(0).severity());
+        assertTrue(Ran.remarks(buckling, new BucklingCalculation.Inputs(1.75, 12, 10, 0.7, 0.54, KnownBy.MODULUS, 85)).isEmpty());
+        assertEquals(Severity.CAUTION, Ran.remarks(buckling, new BucklingCalculation.Inputs(1.75, 12, 10, 0.7, 0.55, KnownBy.MODULUS, 85)).get(0).severity());
+        assertEquals(Severity.STOP, Ran.remarks(buckling, new BucklingCalculation.Inputs(1.75, 12, 10, 0.7, 2.19, KnownBy.MODULUS, 85)).get(0).severity());
         assertEquals("width", Ran.refused(new FlowCalculation(), new FlowCalculation.Inputs(0.1, 0.2, 20, Convention.ROUNDED, 1.75)).input());
     }
 }

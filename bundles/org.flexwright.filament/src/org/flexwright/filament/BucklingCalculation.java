@@ -29,14 +29,20 @@ public final class BucklingCalculation implements Calculation<BucklingCalculatio
             "Slender strands only, K L / (d / 4) above about pi sqrt(E / stress limit): short soft strands are crushed first. Bent or worn strands "
                     + "buckle earlier.");
 
+    /** What the modulus is known by. */
+    public enum KnownBy {
+        MODULUS, HARDNESS
+    }
+
     /** Inputs. */
     public record Inputs(
             @Field(label = "Strand diameter", kind = QuantityKind.LENGTH, unit = "mm", min = 0, minOpen = true, max = 10, def = "1.75 mm", help = "Mean of several places.") double diameter,
-            @Field(label = "Modulus", kind = QuantityKind.STRESS, unit = "MPa", min = 0, minOpen = true, max = 10000, def = "12 MPa", optional = true, help = "At small strain, cold; measured, if you can. Empty when only the hardness is known.") Double modulus,
+            @Field(label = "Modulus", kind = QuantityKind.STRESS, unit = "MPa", min = 0, minOpen = true, max = 10000, def = "12 MPa", help = "At small strain, cold; not used when the hardness is chosen below.") double modulus,
             @Field(label = "Free length", kind = QuantityKind.LENGTH, unit = "mm", min = 0, minOpen = true, max = 2000, def = "10 mm", help = "Between drive wheel and guide.") double freeLength,
             @Field(label = "How the ends are held, K", min = 0.5, max = 2, def = "0.7", help = "0.5 both fast, 0.7 one fast and one free to turn, 1 both free to turn, 2 one end wholly free.") double lengthFactor,
             @Field(label = "Push needed", kind = QuantityKind.FORCE, unit = "N", min = 0, optional = true, help = "From the nozzle calculation or measured.") Double push,
-            @Field(label = "Hardness, Shore A", min = ModulusBand.LOWEST, max = ModulusBand.HIGHEST, optional = true, help = "In place of the modulus, which then is a wide band; a sheet in Shore D does not convert.") Double hardness) {
+            @Field(label = "Modulus known by", def = "modulus", help = "A measured or stated modulus goes before; from the hardness it is a wide band.") KnownBy known,
+            @Field(label = "Hardness, Shore A", min = ModulusBand.LOWEST, max = ModulusBand.HIGHEST, def = "85", help = "Used only when it is chosen above; a sheet in Shore D does not convert.") double hardness) {
     }
 
     /** Results. */
@@ -65,11 +71,7 @@ public final class BucklingCalculation implements Calculation<BucklingCalculatio
 
     @Override
     public Outcome<Results> run(Inputs in) {
-        if ((in.modulus() == null) == (in.hardness() == null)) {
-            return Outcome.refused("modulus", Message.of(BucklingCalculation.class, in.modulus() == null ? "buckling.no-modulus" : "buckling.two-moduli"), Message.of(
-                    BucklingCalculation.class, "buckling.modulus.remedy"));
-        }
-        Estimate modulus = in.modulus() == null ? ModulusBand.of(in.hardness()) : Estimate.exact(in.modulus(), Source.ownRecord("as entered"));
+        Estimate modulus = in.known() == KnownBy.HARDNESS ? ModulusBand.of(in.hardness()) : Estimate.exact(in.modulus(), Source.ownRecord("as entered"));
         Strand strand = new Strand(in.diameter());
         double force = strand.bucklingForce(modulus.likely(), in.freeLength(), in.lengthFactor());
         double fixed = strand.bucklingForce(modulus.high(), in.freeLength(), Strand.BOTH_ENDS_FIXED);

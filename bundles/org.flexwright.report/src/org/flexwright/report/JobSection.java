@@ -3,6 +3,7 @@ package org.flexwright.report;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.flexwright.core.field.DetailsText;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.reading.ReadingPrinter;
 import org.flexwright.core.registry.Registries;
@@ -136,8 +137,9 @@ final class JobSection {
     private static List<String> reading(Measurement measurement, Registries registries) {
         String id = measurement.getKey().getProperty();
         PropertyDef def = registries.findProperty(id).orElse(null);
-        return List.of(def == null ? id : def.title(), values(measurement, def), def == null || def.yesNo() ? "" : def.kind().unit().display(), conditions(
-                measurement.getKey()), session(measurement, registries), measurement.getInstrument() == null ? ""
+        String held = DetailsText.of(measurement.getDetails());
+        return List.of(def == null ? id : def.title(), values(measurement, def), def == null || def.yesNo() ? "" : def.kind().unit().display(), (conditions(
+                measurement.getKey()) + (held.isEmpty() ? "" : "\n" + held)).strip(), session(measurement, registries), measurement.getInstrument() == null ? ""
                         : measurement.getInstrument().getName(), measurement.getKnowledge() == null ? "" : measurement.getKnowledge().getLiteral());
     }
 

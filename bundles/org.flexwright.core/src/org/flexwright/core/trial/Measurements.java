@@ -3,6 +3,7 @@ package org.flexwright.core.trial;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Objects;
 
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
@@ -55,6 +56,23 @@ public final class Measurements {
             edit.set(measurement, ModelPackage.Literals.MEASUREMENT__DETAILS, EcoreUtil.create(type));
         }
         return measurement.getDetails();
+    }
+
+    /** Measurements of the same property in the same session on the pieces of the same owner, this one left out: what was read in one go. */
+    public static List<Measurement> alike(Measurement measurement) {
+        EObject owner = measurement.eContainer() == null ? null : measurement.eContainer().eContainer();
+        if (owner == null || measurement.getKey() == null) {
+            return List.of();
+        }
+        return owner.eContents().stream().filter(Specimen.class::isInstance).flatMap(piece -> ((Specimen) piece).getMeasurements().stream()).filter(other -> other != measurement
+                && other.getKey() != null && Objects.equals(other.getKey().getProperty(), measurement.getKey().getProperty()) && other.getSession() == measurement.getSession()).toList();
+    }
+
+    /** Says of other measurements what the details of one say; what they said before is replaced. */
+    public static void sayTheSame(Edit edit, Measurement from, List<Measurement> others) {
+        for (Measurement other : others) {
+            edit.set(other, ModelPackage.Literals.MEASUREMENT__DETAILS, from.getDetails() == null ? null : EcoreUtil.copy(from.getDetails()));
+        }
     }
 
     /** Age of the piece when it was read, in hours: as noted, else from the moment it was made; null when neither is known. */

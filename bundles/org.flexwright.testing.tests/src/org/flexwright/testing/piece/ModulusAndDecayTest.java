@@ -189,7 +189,8 @@ class ModulusAndDecayTest {
         assertEquals(List.of(), new ReadStep().advice(MODEL.createStep(), trial));
         read(part(trial, "B1"), TestingProperties.SHORE_A, 3.0, 44, 45, 45);
         StepAdvice alone = new ReadStep().advice(MODEL.createStep(), trial).getFirst();
-        assertEquals(ModulusBand.of(45).low(), alone.value().low(), 1e-12);
+        assertTrue(alone.value().low() <= ModulusBand.of(45).low() && alone.value().high() >= ModulusBand.of(45).high(), "rounded outwards");
+        assertEquals(ModulusBand.of(45).likely(), alone.value().likely(), 0.05);
         assertTrue(alone.label().contains("hardness of B1, after 3 s"), alone.label());
         assertNull(alone.remark());
         keep(trial, 1.7, 1.9, 2.1);

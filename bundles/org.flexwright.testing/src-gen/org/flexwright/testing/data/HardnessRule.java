@@ -78,6 +78,7 @@ public enum HardnessRule implements Enumerator {
 	 * <!-- end-user-doc -->
 	 * @see #ISO_48_4
 	 * @model literal="iso_48_4"
+	 *        annotation="urn:flexwright:field label='ISO 48-4'"
 	 * @generated
 	 * @ordered
 	 */
@@ -89,6 +90,7 @@ public enum HardnessRule implements Enumerator {
 	 * <!-- end-user-doc -->
 	 * @see #ISO_868
 	 * @model literal="iso_868"
+	 *        annotation="urn:flexwright:field label='ISO 868'"
 	 * @generated
 	 * @ordered
 	 */
@@ -100,6 +102,7 @@ public enum HardnessRule implements Enumerator {
 	 * <!-- end-user-doc -->
 	 * @see #ASTM_D2240
 	 * @model literal="astm_d2240"
+	 *        annotation="urn:flexwright:field label='ASTM D2240'"
 	 * @generated
 	 * @ordered
 	 */

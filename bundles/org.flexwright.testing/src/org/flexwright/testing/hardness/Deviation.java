@@ -20,7 +20,7 @@ public record Deviation(Matter matter, Severity severity, String key, Source sou
 
     /** What a protocol is about. */
     public enum Matter {
-        THICKNESS, PLIES, CURVATURE, EDGE, SPACING, NUMBER, DWELL, REST, CONDITIONING, TEMPERATURE, WINDOW, SPREAD
+        THICKNESS, PLIES, CURVATURE, EDGE, SPACING, NUMBER, DWELL, REST, TEMPERATURE, WINDOW, SPREAD
     }
 
     static Deviation caution(Matter matter, Source source, String key, Object... arguments) {

@@ -92,7 +92,7 @@ public final class DurometerCheck implements Calculation<DurometerCheck.Inputs, 
                 100 * Intervals.medianMinMaxCoverage(readings.length), Descriptive.range(readings), readings.length, in.standard().centre(),
                 HardnessReading.kindOf(in.scale(), in.thickness(), in.curved()), print.iso(), print.astm());
         Facts facts = new Facts(in.standard(), true, in.scale(), in.material(), in.thickness(), in.plies(), null, in.curved(), in.edge(), in.spacing(), in.dwell(), in.rest(),
-                null, in.temperature(), in.readings());
+                in.temperature(), in.readings());
         return Outcome.done(results, Protocol.check(facts).stream().map(Deviation::remark).toList());
     }
 }

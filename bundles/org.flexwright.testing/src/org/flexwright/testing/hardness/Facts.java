@@ -19,12 +19,11 @@ import org.flexwright.testing.GaugeScale;
  * @param spacing     between readings in mm
  * @param dwell       s from contact to reading
  * @param rest        h from the end of cure to the test
- * @param conditioned h in the room before the test
  * @param temperature of the piece in degrees Celsius
  * @param readings    the readings that count
  */
 public record Facts(DurometerStandard standard, boolean stated, GaugeScale scale, RubberKind sort, Double thickness, Integer plies, Boolean plySmooth, boolean curved,
-        Double edge, Double spacing, Double dwell, Double rest, Double conditioned, Double temperature, List<Double> readings) {
+        Double edge, Double spacing, Double dwell, Double rest, Double temperature, List<Double> readings) {
     public Facts {
         readings = List.copyOf(readings);
     }

@@ -15,11 +15,9 @@ public final class Protocol {
     private static final double HAND_SPREAD = 5;
     private static final Source HAND_SOURCE = Source.published("rubber handbook page: up to 5 points between readings by hand");
     private static final Source USUAL = Source.commonPractice();
-    private static final Source CLIMATE = Source.published("ISO 48-4:2018, cl. 8 (ISO 23529)");
     private static final double ROOM = 23;
     private static final double ROOM_TOLERANCE = 2;
     private static final double WARM_ROOM = 27;
-    private static final double CONDITIONED = 1;
     /** Dwells that differ by no more than this share of the wanted one, or by a tenth of a second, count as the same. */
     private static final double DWELL_TOLERANCE = 0.1;
 
@@ -38,7 +36,7 @@ public final class Protocol {
         distance(found, facts, facts.spacing(), facts.standard().minSpacing(facts.scale()), Matter.SPACING, "spacing", "spacing.missing");
         number(facts, found);
         dwell(facts, found);
-        times(facts, found);
+        rest(facts, found);
         if (!facts.readings().isEmpty()) {
             figures(facts, found);
         }
@@ -93,13 +91,10 @@ public final class Protocol {
         }
     }
 
-    private static void times(Facts facts, List<Deviation> found) {
+    private static void rest(Facts facts, List<Deviation> found) {
         Requirement rest = facts.standard().hoursAfterCure();
         if (facts.rest() != null && facts.rest() < rest.value()) {
             found.add(Deviation.caution(Matter.REST, rest.source(), "rest", Rounded.text(facts.rest(), "h"), Rounded.text(rest.value(), "h")));
-        }
-        if (facts.conditioned() != null && facts.conditioned() < CONDITIONED) {
-            found.add(Deviation.caution(Matter.CONDITIONING, CLIMATE, "conditioned", Rounded.text(60 * facts.conditioned(), "min"), Rounded.text(CONDITIONED, "h")));
         }
     }
 

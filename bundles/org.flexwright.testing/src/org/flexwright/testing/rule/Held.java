@@ -50,13 +50,13 @@ final class Held {
         return sort == RubberSort.VULCANISED ? RubberKind.VULCANISED : sort == RubberSort.THERMOPLASTIC ? RubberKind.THERMOPLASTIC : RubberKind.UNKNOWN;
     }
 
-    /** All that is known of a measurement; the rest after cure is asked of another rule. The room's temperature stands for that of pieces that lay in it for an hour. */
+    /** All that is known of a measurement; rest after cure and conditioning have rules of their own. The room's temperature stands for that of pieces that lay in it for an hour. */
     static Facts facts(Specimen piece, Measurement measurement, GaugeScale scale) {
         HardnessDetails held = details(measurement);
         Double conditioned = measurement.getSession() == null ? null : measurement.getSession().getConditioningHours();
         Double room = conditioned == null || conditioned < 1 ? null : measurement.getSession().getRoomC();
         return new Facts(standard(measurement, scale), stated(measurement), scale, sort(measurement), piece.getThickness(), held.getPlies(), held.getPlySmooth(),
-                curved(measurement), held.getEdge(), held.getSpacing(), measurement.getKey().getDwell(), null, conditioned,
+                curved(measurement), held.getEdge(), held.getSpacing(), measurement.getKey().getDwell(), null,
                 measurement.getPieceC() != null ? measurement.getPieceC() : room, Pieces.values(measurement));
     }
 }

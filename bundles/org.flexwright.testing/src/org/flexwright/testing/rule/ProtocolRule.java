@@ -32,7 +32,7 @@ public final class ProtocolRule extends ReadingRule {
     /** Id of this rule. */
     public static final String ID = "testing.protocol";
 
-    private static final Set<Matter> OWN = EnumSet.of(Matter.PLIES, Matter.EDGE, Matter.SPACING, Matter.DWELL, Matter.TEMPERATURE, Matter.CONDITIONING, Matter.SPREAD);
+    private static final Set<Matter> OWN = EnumSet.of(Matter.PLIES, Matter.EDGE, Matter.SPACING, Matter.DWELL, Matter.TEMPERATURE, Matter.SPREAD);
 
     @Override
     public String id() {

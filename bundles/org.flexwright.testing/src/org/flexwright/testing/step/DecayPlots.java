@@ -55,7 +55,8 @@ final class DecayPlots {
         Axis y = Axis.over(Say.message("decay.reading").text(), scale.kind().unit().display(), Arrays.stream(values).min().orElseThrow(), Arrays.stream(values).max().orElseThrow());
         List<Series> series = new ArrayList<>();
         for (Decay decay : decays) {
-            series.add(new Series(decay.words(), Style.POINTS, decay.points().stream().map(p -> Point.of(Math.log10(p.time()), p.reading())).toList()));
+            series.add(new Series(decay.words(), Style.POINTS, decay.points().stream().map(p -> new Point(Math.log10(p.time()), p.reading(), p.reading(), p.reading(), Rounded.text(p.time(),
+                    "s"))).toList()));
             decay.line().ifPresent(line -> series.add(new Series(Say.message("decay.line", decay.words()).text(), Style.LINE, line(line, decay))));
         }
         return new PlotModel(Say.message("decay.title", scale.kind().unit().display()).text(), x, y, series, List.of(), List.of());
@@ -76,6 +77,10 @@ final class DecayPlots {
                 : Say.note(fall.source(), "decay.fall", decay.words(), figure(fall.likely()), figure(fall.low()), figure(fall.high())));
     }
 
+    private static Estimate tenths(Estimate fall) {
+        return new Estimate(Math.floor(10 * fall.low()) / 10, Math.round(10 * fall.likely()) / 10.0, Math.ceil(10 * fall.high()) / 10, fall.source());
+    }
+
     /** Tenths of a point: a dial tells no more. */
     private static String figure(double points) {
         return Rounded.text(Math.round(10 * points) / 10.0, "");
@@ -87,7 +92,7 @@ final class DecayPlots {
         for (Decay decay : of(trial)) {
             Estimate fall = decay.fall().orElse(null);
             if (fall != null) {
-                advice.add(new StepAdvice("fall" + (advice.size() + 1), Say.message("decay.label", decay.words()).text(), fall, "", remark(decay).orElse(null)));
+                advice.add(new StepAdvice("fall" + (advice.size() + 1), Say.message("decay.label", decay.words()).text(), tenths(fall), "", remark(decay).orElse(null)));
             }
         }
         return advice;

@@ -1,11 +1,15 @@
 package org.flexwright.testing.step;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
 import org.eclipse.emf.ecore.EClass;
+import org.flexwright.core.Estimate;
 import org.flexwright.core.Source;
 import org.flexwright.core.find.Remark;
 import org.flexwright.core.process.HazardPrompt;
@@ -66,9 +70,18 @@ public final class ReadStep implements StepKind {
             String way = one.way().name().toLowerCase(Locale.ROOT);
             boolean first = one == known.getFirst();
             Remark remark = known.size() == 1 ? null : first ? Say.note(one.modulus().source(), "modulus.first", Say.message("modulus." + way, one.detail()).text()) : null;
-            advice.add(new StepAdvice("modulus." + way, Say.message("modulus." + way, one.detail()).text(), one.modulus(), "MPa", remark));
+            advice.add(new StepAdvice("modulus." + way, Say.message("modulus." + way, one.detail()).text(), plain(one.modulus()), "MPa", remark));
         }
         return advice;
+    }
+
+    /** Two digits, ends outwards: the formulas tell no more. */
+    private static Estimate plain(Estimate band) {
+        return new Estimate(digits(band.low(), RoundingMode.FLOOR), digits(band.likely(), RoundingMode.HALF_EVEN), digits(band.high(), RoundingMode.CEILING), band.source());
+    }
+
+    private static double digits(double value, RoundingMode mode) {
+        return BigDecimal.valueOf(value).round(new MathContext(2, mode)).doubleValue();
     }
 
     @Override

@@ -861,6 +861,24 @@ public class TestingDataPackageImpl extends EPackageImpl implements TestingDataP
 	protected void createUrnflexwrightfieldAnnotations() {
 		String source = "urn:flexwright:field";
 		addAnnotation
+		  (hardnessRuleEEnum.getELiterals().get(1),
+		   source,
+		   new String[] {
+			   "label", "ISO 48-4"
+		   });
+		addAnnotation
+		  (hardnessRuleEEnum.getELiterals().get(2),
+		   source,
+		   new String[] {
+			   "label", "ISO 868"
+		   });
+		addAnnotation
+		  (hardnessRuleEEnum.getELiterals().get(3),
+		   source,
+		   new String[] {
+			   "label", "ASTM D2240"
+		   });
+		addAnnotation
 		  (getHardnessDetails_Rule(),
 		   source,
 		   new String[] {

@@ -50,6 +50,12 @@ final class HowRead extends Composite {
             form.setLayoutData(Grid.wide());
             addDisposeListener(event -> model.close());
         }
+        List<Measurement> alike = Measurements.alike(measurement);
+        if (form != null && !alike.isEmpty() && !context.session().readOnly()) {
+            Button same = kit.action(this, "The same for the " + alike.size() + " others read in one go", () -> doing.edit("say how all were read",
+                    edit -> Measurements.sayTheSame(edit, measurement, alike)));
+            same.setLayoutData(Grid.natural());
+        }
         if (summary.median().isPresent() && !context.registries().about(summary.property().id(), summary.median().getAsDouble()).isEmpty()) {
             Button about = kit.action(this, "About on other scales", this::about);
             Kit.name(about, "What " + summary.words() + " is about on other scales");

@@ -11,6 +11,7 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Text;
+import org.flexwright.core.field.DetailsText;
 import org.flexwright.core.field.FieldText;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.reading.ReadingPrinter;
@@ -40,6 +41,7 @@ public final class MeasurementRow extends Composite {
     private final Measurement measurement;
     private final Doing doing;
     private final PropertyDef property;
+    private final Prose about;
     private Composite leaving;
     private HowRead howRead;
 
@@ -61,7 +63,8 @@ public final class MeasurementRow extends Composite {
         new Prose(words, kit, title, Ink.INK, Role.STRONG).setLayoutData(Grid.wide());
         Prose numbers = Prose.text(words, kit, readings());
         numbers.setLayoutData(Grid.wide());
-        Prose.quiet(words, kit, about()).setLayoutData(Grid.wide());
+        about = Prose.quiet(words, kit, about());
+        about.setLayoutData(Grid.wide());
         Doubts.sentence(measurement, context.registries().properties())
                 .ifPresent(doubt -> new Prose(words, kit, Doubts.word() + "  " + doubt, Ink.CAUTION, Role.BODY).setLayoutData(Grid.wide()));
         Kit.name(this, title + ": " + readings());
@@ -127,6 +130,10 @@ public final class MeasurementRow extends Composite {
         if (measurement.getInstrument() != null && measurement.getInstrument().getName() != null) {
             words.add(measurement.getInstrument().getName());
         }
+        String held = DetailsText.of(measurement.getDetails());
+        if (!held.isEmpty()) {
+            words.add(held);
+        }
         if (measurement.getNote() != null && !measurement.getNote().isBlank()) {
             words.add(measurement.getNote());
         }
@@ -137,6 +144,7 @@ public final class MeasurementRow extends Composite {
         if (howRead != null) {
             howRead.dispose();
             howRead = null;
+            about.setWords(about());
         } else {
             howRead = new HowRead(this, context, measurement, type, ReadingSummary.of(property, measurement), doing);
             howRead.setLayoutData(Grid.wide(2));
