@@ -39,7 +39,7 @@ import picocli.CommandLine.Parameters;
 /** Gauge studies. */
 @Command(name = "gauge", description = "Gauge studies: how much of the spread of readings is the gauge, the hands that hold it, the pieces.", mixinStandardHelpOptions = true,
         footer = { "", "Example: flexwright gauge add --property shore-a --instrument \"hand durometer\" --pieces \"P1;P2;P3\" --persons \"Ana;Ben\"" },
-        subcommands = { GaugeNoun.Add.class, GaugeNoun.Read.class, GaugeNoun.Fill.class, GaugeNoun.TakeBack.class, GaugeNoun.Show.class, GaugeNoun.Keep.class })
+        subcommands = { GaugeNoun.Add.class, GaugeNoun.Read.class, GaugeNoun.Fill.class, GaugeNoun.TakeBack.class, GaugeNoun.LeaveOut.class, GaugeNoun.Show.class, GaugeNoun.Keep.class })
 final class GaugeNoun extends Noun {
     private static final int BAR = 30;
     /** Longer files are no gauge study. */
@@ -189,6 +189,31 @@ final class GaugeNoun extends Noun {
         }
     }
 
+    @Command(name = "leave-out", description = "Leave a single reading out, with the reason; it stays in the record.", mixinStandardHelpOptions = true,
+            footer = { "", "Example: flexwright gauge leave-out G1 --piece P1 --who Ana --reading 2 --reason \"slipped\"" })
+    static final class LeaveOut extends OneStudy {
+        @Option(names = "--piece", required = true, description = "Name of the piece.")
+        String piece;
+        @Option(names = "--who", description = "Who read it.")
+        String who = "";
+        @Option(names = "--reading", required = true, description = "Which one: its number from 1 among all readings of that person on that piece.")
+        int number;
+        @Option(names = "--reason", required = true, description = "Why it does not count.")
+        String reason;
+
+        @Override
+        protected Reply work(CliServices services, ProjectSession session) {
+            GaugeStudy study = study(session);
+            List<Reading> all = GaugeTable.of(study).readings(piece, who);
+            if (number < 1 || number > all.size()) {
+                throw new UsageException(all.isEmpty() ? "Nothing was read on " + piece + (who.isBlank() ? "" : " by " + who) + " in " + study.getCode() + "." : "There are readings 1 to " + all.size()
+                        + " on " + piece + (who.isBlank() ? "" : " by " + who) + ", not " + number + ".");
+            }
+            session.execute("Leave out a reading of " + piece, edit -> GaugeStudies.leaveOut(edit, all.get(number - 1), reason));
+            return shown(new Reply(id()).words("study", study.getCode()), study, property(services, study));
+        }
+    }
+
     @Command(name = "show", description = "Show a gauge study with its result, or all studies.", mixinStandardHelpOptions = true, footer = { "", "Example: flexwright gauge show G1" })
     static final class Show extends ProjectCall {
         @Parameters(paramLabel = "STUDY", arity = "0..1", description = "Code of the gauge study.")
@@ -248,18 +273,25 @@ final class GaugeNoun extends Noun {
 
     private static Reply shown(Reply reply, GaugeStudy study, PropertyDef def) {
         GaugeTable table = GaugeTable.of(study);
-        reply.line(study.getCode() + Words.tail("  ", study.getTitle()) + ": " + def.title() + (study.getInstrument() == null ? ", no gauge named" : ", " + study.getInstrument().getName()) + ", "
+        reply.line(study.getCode() + Words.tail("  ", study.getTitle()) + ": " + def.title() + (study.getInstrument() == null ? ", no gauge named" : ", " + study.getInstrument().getName()) + Words.tail(", in ", def.kind().unit().display()) + ", "
                 + Words.count(table.pieces().size(), "piece") + ", " + Words.count(table.persons().size(), "person"));
         int widest = table.pieces().stream().mapToInt(String::length).max().orElse(0);
         for (String piece : table.pieces()) {
             reply.line("  " + piece + " ".repeat(widest - piece.length()) + "  " + table.persons().stream().map(who -> (who.isEmpty() ? "" : who + ": ") + (table.readings(piece, who).isEmpty() ? "–" : table.readings(
-                    piece, who).stream().map(r -> ReadingPrinter.print(def, r) + (r.getLeftOut() == null ? "" : " (left out)")).collect(Collectors.joining("; ")))).collect(Collectors.joining("   ")));
+                    piece, who).stream().map(r -> number(def, r) + (r.getLeftOut() == null ? "" : " (left out)")).collect(Collectors.joining("; ")))).collect(Collectors.joining("   ")));
         }
         switch (GaugeAnalysis.of(study, def)) {
             case GaugeOutcome.Refused no -> reply.line(no.sentence().text());
             case GaugeResult result -> result(reply, result);
         }
         return reply;
+    }
+
+    /** A reading without its unit, which stands above the table. */
+    private static String number(PropertyDef def, Reading reading) {
+        String unit = def.kind().unit().display();
+        String printed = ReadingPrinter.print(def, reading);
+        return !unit.isEmpty() && printed.endsWith(unit) ? printed.substring(0, printed.length() - unit.length()).strip() : printed;
     }
 
     private static void result(Reply reply, GaugeResult result) {

@@ -117,7 +117,7 @@ class GaugeStudiesTest {
         read("P2", "Ana", 44);
         read("P1", "Ben", 40, 41);
         read("P2", "Ben", 42, 43);
-        assertSays("P2 by Ana has 1, the fullest has 2");
+        assertSays("P2 by Ana has 1, most have 2");
         read("P2", "Ana", 43);
         assertInstanceOf(GaugeResult.class, GaugeAnalysis.of(study, Bench.HARDNESS));
         Reading bound = reading(100);

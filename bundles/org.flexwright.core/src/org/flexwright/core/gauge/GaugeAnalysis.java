@@ -3,7 +3,9 @@ package org.flexwright.core.gauge;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 import org.flexwright.core.Message;
 import org.flexwright.core.field.FieldText;
@@ -73,7 +75,7 @@ public final class GaugeAnalysis {
         }
         List<String> bounds = new ArrayList<>();
         List<String> uneven = new ArrayList<>();
-        int repeats = table.repeats();
+        int repeats = usual();
         for (String piece : table.pieces()) {
             for (String who : table.persons()) {
                 if (table.counting(piece, who).stream().anyMatch(r -> r.getCensoring() != Censoring.NONE)) {
@@ -88,14 +90,24 @@ public final class GaugeAnalysis {
         if (!bounds.isEmpty()) {
             return Optional.of(say("bound", code, named(bounds)));
         }
-        if (repeats < 2) {
+        if (table.repeats() < 2) {
             return Optional.of(say("noRepeats", code));
         }
         if (table.persons().size() > 1) {
+            if (uneven.isEmpty() && repeats < 2) {
+                return Optional.of(say("noRepeats", code));
+            }
             return uneven.isEmpty() ? Optional.empty() : Optional.of(say("uneven", code, named(uneven), String.valueOf(repeats)));
         }
         List<String> unread = table.pieces().stream().filter(p -> table.counting(p, table.persons().get(0)).isEmpty()).toList();
         return unread.isEmpty() ? Optional.empty() : Optional.of(say("unread", code, named(unread)));
+    }
+
+    /** How many readings most cells have; of equals the larger number. */
+    private int usual() {
+        Map<Integer, Long> counts = table.pieces().stream().flatMap(p -> table.persons().stream().map(w -> table.counting(p, w).size())).collect(Collectors.groupingBy(n -> n, Collectors
+                .counting()));
+        return counts.entrySet().stream().max(Map.Entry.<Integer, Long>comparingByValue().thenComparing(Map.Entry.comparingByKey())).map(Map.Entry::getKey).orElse(0);
     }
 
     private static String where(String piece, String who) {

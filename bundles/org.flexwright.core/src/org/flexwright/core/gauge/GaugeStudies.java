@@ -116,6 +116,14 @@ public final class GaugeStudies {
         return Objects.equals(one.getValue(), other.getValue()) && one.getCensoring() == other.getCensoring();
     }
 
+    /** Leaves a reading out with a reason; it stays in the record. */
+    public static void leaveOut(Edit edit, Reading reading, String reason) {
+        if (GaugeTable.name(reason).isEmpty()) {
+            throw refused("reason");
+        }
+        edit.set(reading, ModelPackage.Literals.READING__LEFT_OUT, reason.strip());
+    }
+
     /** Takes the last reading of a cell back. */
     public static void takeBack(Edit edit, GaugeCell cell) {
         if (!cell.getReadings().isEmpty()) {

@@ -23,11 +23,13 @@ public final class GaugeViews {
     public static Bars components(GaugeResult result) {
         String unit = result.property().kind().unit().display();
         List<Bars.Bar> bars = new ArrayList<>();
+        // what is made of all is no surer than the least sure of them
+        double unsure = result.components().stream().filter(c -> c.interval() != null).mapToDouble(c -> c.interval().halfWidth()).max().orElse(0);
         for (Component c : result.components()) {
             boolean sum = c.kind() == Kind.GAUGE || c.kind() == Kind.TOTAL;
             double low = c.interval() == null ? c.sd() : Math.min(c.sd(), c.interval().low());
             double high = c.interval() == null ? c.sd() : Math.max(c.sd(), c.interval().high());
-            bars.add(new Bars.Bar(word(result, c.kind()), c.sd(), low, high, words(c, unit), sum));
+            bars.add(new Bars.Bar(word(result, c.kind()), c.sd(), low, high, words(c, unit, unsure), sum));
         }
         return new Bars(GaugeAnalysis.say("components", result.property().title()).text(), unit, bars);
     }
@@ -36,9 +38,9 @@ public final class GaugeViews {
         return kind == Kind.GAUGE && result.onePerson() ? GaugeAnalysis.say("kind.gauge.onePerson").text() : kind.word();
     }
 
-    private static String words(Component c, String unit) {
+    private static String words(Component c, String unit, double unsure) {
         if (c.interval() == null) {
-            return (FieldText.rounded(c.sd(), Math.max(c.sd(), 1e-9) / 10) + " " + unit).strip();
+            return (FieldText.rounded(c.sd(), unsure > 0 ? unsure : Math.max(c.sd(), 1e-9) / 10) + " " + unit).strip();
         }
         double half = c.interval().halfWidth();
         String middle = half > 0 ? FieldText.rounded(c.sd(), half) : FieldText.digits(c.sd());
@@ -90,7 +92,7 @@ public final class GaugeViews {
             int kinds = result.kinds().getAsInt();
             said.add(GaugeAnalysis.say(kinds < 2 ? "says.kinds.none" : kinds < 5 ? "says.kinds.few" : "says.kinds", String.valueOf(kinds)).text());
         }
-        result.tolerancePercent().ifPresent(percent -> said.add(GaugeAnalysis.say(percent > 30 ? "says.tolerance.wide" : "says.tolerance", FieldText.fixed(percent, 0), (FieldText.digits(result.table()
+        result.tolerancePercent().ifPresent(percent -> said.add(GaugeAnalysis.say(Math.round(percent) > 30 ? "says.tolerance.wide" : "says.tolerance", FieldText.fixed(percent, 0), (FieldText.digits(result.table()
                 .study().getTolerance()) + " " + unit).strip()).text()));
         result.notes().forEach(note -> said.add(note.text()));
         return said;

@@ -59,6 +59,7 @@ class PagesLookTest {
         });
         page(places, trial, "trial.parts");
         page(places, trial, "trial.outcome");
+        page(places, trial, "trial.sure");
         page(places, trial, "recordings");
         page(places, session, "session.readings");
         page(places, session, "session.bench");
