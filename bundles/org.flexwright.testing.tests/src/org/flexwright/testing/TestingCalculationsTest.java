@@ -38,7 +38,9 @@ import org.flexwright.testing.piece.DensityCalculation;
 import org.flexwright.testing.piece.TearCalculation;
 import org.flexwright.testing.piece.TensileCalculation;
 import org.flexwright.testing.sample.CountsCalculation;
+import org.flexwright.testing.sample.GroupsCalculation;
 import org.flexwright.testing.sample.ReadingsCalculation;
+import org.flexwright.testing.sample.TwoGroupsCalculation;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -49,7 +51,7 @@ class TestingCalculationsTest {
     static List<Calculation<?, ?>> all() {
         return List.of(new DurometerCheck(), new DurometerProtocol(), new ScaleChoiceCalculation(), new CrossScaleCalculation(), new DecayCalculation(),
                 new TensileCalculation(), new TearCalculation(), new CompressionSetCalculation(), new DensityCalculation(), new ReboundCalculation(),
-                new DropReboundCalculation(), new PlungerReboundCalculation(), new PictureTimeCalculation(), new LossAngleCalculation(), new HopCalculation(), new HysteresisCalculation(), new ReadingsCalculation(), new CountsCalculation(),
+                new DropReboundCalculation(), new PlungerReboundCalculation(), new PictureTimeCalculation(), new LossAngleCalculation(), new HopCalculation(), new HysteresisCalculation(), new ReadingsCalculation(), new CountsCalculation(), new TwoGroupsCalculation(), new GroupsCalculation(),
                 new RelaxationCalculation(), new PronyFitCalculation(), new RubberFitCalculation(), new RubberLawCalculation(), new OgdenLawCalculation());
     }
 
@@ -186,6 +188,41 @@ class TestingCalculationsTest {
         assertTrue(says(one, "One value"));
         assertTrue(says(run(new ReadingsCalculation(), "readings", "61; 62"), "Two values"));
         assertEquals(0, likely(run(new ReadingsCalculation(), "readings", "61; 61", "resolution", "0", "accuracy", "0"), "uncertainty"));
+    }
+
+    /** The manual's yields (see the sheet): Welch 19.169 degrees of freedom, 90 % interval inside plus and minus 110. */
+    @Test
+    void twoGroupsAreAlikeWithinAMarginOrNot() {
+        String a = "452; 874; 554; 447; 356; 754; 558; 574; 664; 682; 547; 435; 245";
+        String b = "546; 547; 774; 465; 459; 665; 467; 365; 589; 534; 456; 651; 654; 665; 546; 537";
+        CalculationResult result = run(new TwoGroupsCalculation(), "first", a, "second", b, "margin", "110");
+        assertEquals(19.169, likely(result, "freedom"), 5e-4);
+        assertTrue(result.results().get("alike").text().startsWith("Alike"));
+        assertTrue(result.results().get("different").text().startsWith("No difference"));
+        assertTrue(run(new TwoGroupsCalculation(), "first", a, "second", b, "margin", "50").results().get("alike").text().startsWith("Not shown"));
+        assertEquals("second", run(new TwoGroupsCalculation(), "second", "44").refused().input());
+        assertTrue(run(new TwoGroupsCalculation(), "first", "4; 4", "second", "5; 5").refused().why().contains("no spread"));
+    }
+
+    /** NIST StRD SiRstv: F 1.18046237440255. */
+    @Test
+    void severalGroupsDifferOrNot() {
+        CalculationResult result = run(new GroupsCalculation(), "groups", ".3052; .1240; .1890; .2569; .3403 | .3042; .3825; .1669; .3257; .0422 | .1303; .2005; .2889; .0343; .1811 | "
+                + ".2795; .1748; .1494; .1485; -.0115 | .2119; .1051; .1850; .0052; .2090");
+        assertEquals(1.18046237440255, likely(result, "f"), 1e-12);
+        assertTrue(result.results().get("words").text().startsWith("No difference"));
+        assertTrue(run(new GroupsCalculation(), "groups", "1; 2").refused().why().contains("two groups"));
+        assertTrue(run(new GroupsCalculation(), "groups", "1; x | 2; 3").refused().why().contains("\"x\""));
+        assertTrue(run(new GroupsCalculation(), "groups", "1; 2 | ").refused().why().contains("Group 2"));
+        assertTrue(run(new GroupsCalculation(), "groups", "1 | 2").refused().why().contains("no spread"));
+    }
+
+    @Test
+    void whereMostOfAllLieIsWiderThanWhereTheMeanLies() {
+        CalculationResult five = run(new ReadingsCalculation());
+        assertEquals(60.9 + 5.076875 * 0.741620, five.results().get("all").high(), 1e-4);
+        assertTrue(says(run(new ReadingsCalculation(), "readings", ".189; .167; .187; .183; .186; .182; .181; .184; .181; .130"), "Dixon"));
+        assertTrue(says(run(new ReadingsCalculation(), "readings", "61; 61; 61"), "All values are the same"));
     }
 
     @Test
