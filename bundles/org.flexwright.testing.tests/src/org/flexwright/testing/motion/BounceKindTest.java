@@ -83,7 +83,7 @@ class BounceKindTest {
         knock.setLeftOut("a knock");
         look = look(data);
         assertEquals(0.8, result(look, "restitution").value(), 2e-4);
-        assertEquals("sound", look.marks().get(1).title());
+        assertEquals("Sound", look.marks().get(1).title());
         double narrow = result(look, "restitution").halfWidth();
         RecordingMark last = mark("impact-1580");
         last.setPosition(1.55);
@@ -110,7 +110,7 @@ class BounceKindTest {
         Look look = look(data(sound));
         assertEquals(0.6, result(look, "restitution-1").value(), 0.002);
         assertEquals(0.6, result(look, "restitution-2").value(), 0.002);
-        assertTrue(look.marks().get(4).title().startsWith("drop 2, impact 1"));
+        assertTrue(look.marks().get(4).title().startsWith("Drop 2, impact 1"));
         assertEquals(2, look.plots().size());
         assertEquals(2, look.plots().get(1).whole(100).series().size());
     }

@@ -142,7 +142,7 @@ public final class BounceKind implements RecordingKind {
                 Double where = moved ? mark.getPosition() : same.map(s -> s.impact.time()).orElse(null);
                 same.ifPresent(sounds::remove);
                 if (where != null) {
-                    leftOut.add(new FoundMark(mark.getName(), "sound", where, true, moved));
+                    leftOut.add(new FoundMark(mark.getName(), "Sound", where, true, moved));
                 }
             } else if (moved && mark.getPosition() >= 0 && mark.getName() != null) {
                 same.ifPresent(sounds::remove);
@@ -165,10 +165,10 @@ public final class BounceKind implements RecordingKind {
         for (int d = 0; d < drops.size(); d++) {
             int number = drops.get(d).impacts().indexOf(impact);
             if (number >= 0) {
-                return (drops.size() == 1 ? "" : "drop " + (d + 1) + ", ") + "impact " + (number + 1);
+                return drops.size() == 1 ? "Impact " + (number + 1) : "Drop " + (d + 1) + ", impact " + (number + 1);
             }
         }
-        return "other sound";
+        return "Other sound";
     }
 
     private static List<Remark> aboutSound(double[] sound, ImpactFinder.Found found, double threshold, List<BounceSeries> drops) {

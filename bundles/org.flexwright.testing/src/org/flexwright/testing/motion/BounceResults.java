@@ -75,7 +75,7 @@ final class BounceResults {
 
     /** Words that say which drop is meant; empty when there is one alone. */
     static String which(int drop, int drops) {
-        return drops == 1 ? "" : "drop " + (drop + 1) + ": ";
+        return drops == 1 ? "" : "Drop " + (drop + 1) + ": ";
     }
 
     private void read(BounceSeries drop, int number) {
@@ -88,9 +88,9 @@ final class BounceResults {
             remarks.add(Say.caution(HEIGHT, "bounce.gains", which, Rounded.text(MILLI * share * height, "mm"), Rounded.text(MILLI * height, "mm")));
         } else if (height != null && fromThere(flights)) {
             double relative = Math.hypot(2 * Math.hypot(impacts.get(0).uncertainty(), impacts.get(1).uncertainty()) / flights[0], HEIGHT_HALF_WIDTH / Math.sqrt(3) / height);
-            add("rebound-drop" + id, which + "rebound after the drop", TestingProperties.REBOUND_DROP, PERCENT * share, COVERAGE * PERCENT * share * relative, "%", FROM_HEIGHT);
+            add("rebound-drop" + id, which + "Rebound after the drop", TestingProperties.REBOUND_DROP, PERCENT * share, COVERAGE * PERCENT * share * relative, "%", FROM_HEIGHT);
             double first = BouncingBall.firstRestitution(height, flights[0]);
-            add("restitution-drop" + id, which + "coefficient of restitution, first impact", null, first, COVERAGE * first * relative / 2, "", FROM_HEIGHT);
+            add("restitution-drop" + id, which + "Coefficient of restitution, first impact", null, first, COVERAGE * first * relative / 2, "", FROM_HEIGHT);
         }
         if (flights.length < 2) {
             remarks.add(Say.caution(BouncingBall.SOURCE, height == null ? "bounce.two" : "bounce.two.height", which));
@@ -98,12 +98,12 @@ final class BounceResults {
         }
         double e = BouncingBall.restitution(flights[0], flights[1]);
         double u = BouncingBall.restitutionUncertainty(flights[0], e, impacts.get(0).uncertainty(), impacts.get(1).uncertainty(), impacts.get(2).uncertainty());
-        add("rebound-bounce" + id, which + "rebound at the second impact", TestingProperties.REBOUND_BOUNCE, PERCENT * e * e, COVERAGE * PERCENT * 2 * e * u, "%", BouncingBall.SOURCE);
-        add("restitution" + id, which + "coefficient of restitution, second impact", null, e, COVERAGE * u, "", BouncingBall.SOURCE);
+        add("rebound-bounce" + id, which + "Rebound at the second impact", TestingProperties.REBOUND_BOUNCE, PERCENT * e * e, COVERAGE * PERCENT * 2 * e * u, "%", BouncingBall.SOURCE);
+        add("restitution" + id, which + "Coefficient of restitution, second impact", null, e, COVERAGE * u, "", BouncingBall.SOURCE);
         overAll(drop, id, which);
         double heard = BouncingBall.dropHeight(flights[0], e);
         double uHeard = BouncingBall.dropHeightUncertainty(flights[0], flights[1], impacts.get(0).uncertainty(), impacts.get(1).uncertainty(), impacts.get(2).uncertainty());
-        add("height" + id, which + "drop height, as heard", null, MILLI * heard, COVERAGE * MILLI * uHeard, "mm", BouncingBall.SOURCE);
+        add("height" + id, which + "Drop height, as heard", null, MILLI * heard, COVERAGE * MILLI * uHeard, "mm", BouncingBall.SOURCE);
         if (height != null) {
             compare(heard, COVERAGE * Math.hypot(uHeard, HEIGHT_HALF_WIDTH / Math.sqrt(3)), which, flights);
         }
@@ -119,7 +119,7 @@ final class BounceResults {
         double e = Math.exp(line.slope());
         double scatter = StudentT.quantile(LEVEL, flights.length - 2) * line.slopeError().orElseThrow();
         double half = Math.max(scatter, COVERAGE * slopeUncertainty(drop, line));
-        add("restitution-fit" + id, which + "coefficient of restitution over " + flights.length + " flights", null, e, half * e, "", BouncingBall.SOURCE);
+        add("restitution-fit" + id, which + "Coefficient of restitution over " + flights.length + " flights", null, e, half * e, "", BouncingBall.SOURCE);
     }
 
     /** What the uncertainties of the moments do to the slope of the line. */

@@ -130,7 +130,7 @@ public final class FilmKind implements RecordingKind {
             b++;
         }
         Columns used = new Columns(Arrays.copyOfRange(all.times, a, b), Arrays.copyOfRange(all.heights, a, b), all.inSeconds, all.inMillimetres);
-        List<FoundMark> marks = new ArrayList<>(List.of(new FoundMark(FROM, "from here", begin, true, from.isPresent()), new FoundMark(TO, "up to here", end, true, set(recording, TO)
+        List<FoundMark> marks = new ArrayList<>(List.of(new FoundMark(FROM, "From here", begin, true, from.isPresent()), new FoundMark(TO, "Up to here", end, true, set(recording, TO)
                 .isPresent())));
         List<Double> contacts = contacts(recording, used, marks);
         FilmedFlights flights = FilmedFlights.between(used.times, used.heights, contacts, from.isEmpty());
@@ -156,7 +156,7 @@ public final class FilmKind implements RecordingKind {
             Optional<RecordingMark> mark = recording.getMarks().stream().filter(m -> name.equals(m.getName())).findFirst();
             double position = mark.map(RecordingMark::getPosition).filter(Double::isFinite).orElse(turn);
             String leftOut = mark.map(RecordingMark::getLeftOut).orElse(null);
-            marks.add(new FoundMark(name, "contact", position, true, position != turn));
+            marks.add(new FoundMark(name, "Contact", position, true, position != turn));
             if (leftOut == null) {
                 contacts.add(position);
             }
@@ -164,7 +164,7 @@ public final class FilmKind implements RecordingKind {
         for (RecordingMark mark : recording.getMarks()) {
             if (mark.getName() != null && mark.getName().startsWith(CONTACT) && !found.contains(mark.getName()) && Boolean.TRUE.equals(mark.getByHand()) && mark.getLeftOut() == null
                     && mark.getPosition() != null && Double.isFinite(mark.getPosition())) {
-                marks.add(new FoundMark(mark.getName(), "contact", mark.getPosition(), true, true));
+                marks.add(new FoundMark(mark.getName(), "Contact", mark.getPosition(), true, true));
                 contacts.add(mark.getPosition());
             }
         }

@@ -91,10 +91,10 @@ final class FilmResults {
                 continue;
             }
             String property = c == 0 ? TestingProperties.REBOUND_DROP : c == 1 ? TestingProperties.REBOUND_BOUNCE : null;
-            String title = c == 0 ? "rebound after the drop" : "rebound at impact " + (c + 1);
+            String title = c == 0 ? "Rebound after the drop" : "Rebound at impact " + (c + 1);
             double half = bounce.get().halfWidth();
             add("rebound-" + (c + 1), title, property, PERCENT * r, PERCENT * half, "%", FITTED);
-            add("restitution-" + (c + 1), "coefficient of restitution, impact " + (c + 1), null, Math.sqrt(r), half / (2 * Math.sqrt(r)), "", FITTED);
+            add("restitution-" + (c + 1), "Coefficient of restitution, impact " + (c + 1), null, Math.sqrt(r), half / (2 * Math.sqrt(r)), "", FITTED);
         }
     }
 
@@ -105,7 +105,7 @@ final class FilmResults {
         double perPictures = -2 * p.bend();
         if (rate != null && scale != null) {
             double seen = perPictures * rate * rate / scale / MILLI;
-            add("fall", "free fall as seen, m/s²", null, seen, seen * relative, "", FITTED);
+            add("fall", "Free fall as seen, m/s²", null, seen, seen * relative, "", FITTED);
             double trueRate = rate * Math.sqrt(BouncingBall.G / seen);
             double trueScale = scale * seen / BouncingBall.G;
             boolean agrees = Math.abs(seen - BouncingBall.G) <= seen * relative;
@@ -119,11 +119,11 @@ final class FilmResults {
             }
         } else if (rate != null) {
             double found = perPictures * rate * rate / g;
-            add("scale", "pixels a mm, as the fall tells", null, found, found * relative, "", FITTED);
+            add("scale", "Pixels a mm, as the fall tells", null, found, found * relative, "", FITTED);
             remarks.add(Say.note(FITTED, "film.noScale"));
         } else if (scale != null) {
             double found = Math.sqrt(g * scale / perPictures);
-            add("rate", "pictures a second, as the fall tells", null, found, found * relative / 2, "", FITTED);
+            add("rate", "Pictures a second, as the fall tells", null, found, found * relative / 2, "", FITTED);
             remarks.add(Say.note(FITTED, "film.noRate"));
         } else {
             remarks.add(Say.note(FITTED, "film.neither"));
@@ -142,16 +142,16 @@ final class FilmResults {
             if (bounce.isPresent()) {
                 FilmedFlights.Bounce b = bounce.get();
                 if (c == 0) {
-                    height("drop", "drop height", b.before(), b, perMm, uScale, source);
+                    height("drop", "Drop height", b.before(), b, perMm, uScale, source);
                 }
-                height("height-" + (c + 1), "height after impact " + (c + 1), b.after(), b, perMm, uScale, source);
+                height("height-" + (c + 1), "Height after impact " + (c + 1), b.after(), b, perMm, uScale, source);
             }
         }
         if (flights.contacts().isEmpty() && columns.heights().length > 0) {
             double rise = (p.top() - columns.heights()[0]) / perMm;
             if (rise > 0) {
                 double half = Math.hypot(p.factor() * Math.hypot(p.uTop(), p.sd()) / perMm, rise * uScale);
-                add("rise", "top above the first place", null, rise, half, "mm", source);
+                add("rise", "Top above the first place", null, rise, half, "mm", source);
             }
         }
     }
