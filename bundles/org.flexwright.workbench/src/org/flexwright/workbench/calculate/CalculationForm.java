@@ -42,6 +42,7 @@ final class CalculationForm extends Composite {
     private final FormPane form;
     private final ResultsBlock results;
     private final KeepBlock keep;
+    private final KeepReading reading;
     private final Composite about;
     private final Button aboutButton;
     private final Job job;
@@ -75,6 +76,7 @@ final class CalculationForm extends Composite {
         form.setLayoutData(Grid.wide());
         results = new ResultsBlock(both, kit, calculation, this::focus);
         keep = new KeepBlock(pane.body(), kit, projects, calculation, taken);
+        reading = new KeepReading(pane.body(), kit, projects, calculation, taken);
         inputs.addListener(name -> calculate());
         job = new RunJob();
         addListener(SWT.Dispose, event -> {
@@ -122,6 +124,7 @@ final class CalculationForm extends Composite {
         if (!isDisposed() && typed.equals(asked)) {
             results.show(result);
             keep.take(result);
+            reading.take(result);
             pane.reflow();
         }
     }
@@ -162,6 +165,7 @@ final class CalculationForm extends Composite {
 
     void projectChanged() {
         keep.projectChanged();
+        reading.projectChanged();
     }
 
     @Override

@@ -65,6 +65,11 @@ final class TrialInputs {
         }
     }
 
+    /** Types texts into inputs, as a person would. */
+    void type(Map<String, String> texts) {
+        texts.forEach(form::type);
+    }
+
     private boolean stands(String input) {
         Taken one = taken.get(input);
         return one != null && form.problem(input).isEmpty() && Objects.equals(one.value, form.value(input));

@@ -1,6 +1,16 @@
 package org.flexwright.workbench.overview;
 
+import java.time.Instant;
+import java.util.List;
+
 import org.eclipse.emf.ecore.EObject;
+import org.flexwright.core.ageing.AgeingCheck;
+import org.flexwright.core.ageing.AgeingPlans;
+import org.flexwright.core.ageing.AgeingState;
+import org.flexwright.core.ageing.Drift;
+import org.flexwright.core.naming.Names;
+import org.flexwright.core.property.PropertyCatalogue;
+import org.flexwright.core.verdict.AgeSpan;
 import org.flexwright.model.Project;
 import org.flexwright.model.TargetSheet;
 import org.flexwright.model.Trial;
@@ -16,9 +26,23 @@ import org.flexwright.model.TrialState;
  */
 record NextStep(String sentence, String action, Kind kind, EObject thing) {
 
+    private static final double HOURS_PER_DAY = 24;
+
     /** What the button does. */
     enum Kind {
         ADD_NEED, ADD_REFERENCE, ADD_TARGETS, NEW_TRIAL, OPEN, COMPARE
+    }
+
+    /** What comes next now: a reading of an ageing plan that is due cannot wait, but for a trial that is being made. */
+    static NextStep of(Project project, PropertyCatalogue properties, Instant now) {
+        List<AgeingCheck> due = AgeingPlans.open(project, properties, now).stream().filter(c -> c.state() == AgeingState.DUE).toList();
+        if (due.isEmpty() || project.getTrials().stream().anyMatch(t -> t.getState() == TrialState.MAKING)) {
+            return of(project);
+        }
+        AgeingCheck first = due.getFirst();
+        String pieces = String.join(", ", due.stream().filter(c -> c.point() == first.point()).map(c -> Drift.name(c.piece())).toList());
+        return new NextStep("To be read now, at an age of " + AgeSpan.text(first.point().getDays() * HOURS_PER_DAY) + ", give or take " + AgeSpan.text(AgeingPlans.give(first
+                .point()) * HOURS_PER_DAY) + ": " + pieces + " (" + Names.of(first.plan()) + ").", "Open the plan", Kind.OPEN, first.plan());
     }
 
     static NextStep of(Project project) {

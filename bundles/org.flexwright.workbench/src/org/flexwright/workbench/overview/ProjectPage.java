@@ -1,5 +1,6 @@
 package org.flexwright.workbench.overview;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
@@ -90,7 +91,7 @@ final class ProjectPage implements EditorPage {
     }
 
     private void showNext() {
-        NextStep step = NextStep.of(project);
+        NextStep step = NextStep.of(project, context.registries().properties(), Instant.now());
         if (Objects.equals(step, shown)) {
             return;
         }
