@@ -1,5 +1,6 @@
 package org.flexwright.core.trial;
 
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -39,6 +40,7 @@ public final class BenchSessions {
     public static Session begin(Edit edit) {
         Project project = edit.project();
         Session session = ModelFactory.eINSTANCE.createSession();
+        session.setAt(edit.now().truncatedTo(ChronoUnit.SECONDS));
         session.setWho(edit.who().isEmpty() ? null : edit.who());
         if (!project.getSessions().isEmpty()) {
             Session last = project.getSessions().getLast();

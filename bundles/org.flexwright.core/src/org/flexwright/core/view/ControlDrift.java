@@ -87,9 +87,10 @@ public record ControlDrift(PropertyDef property, List<Row> rows) {
         if (!off.isEmpty()) {
             series.add(new PlotModel.Series(Doubts.word(), PlotModel.Style.POINTS, off));
         }
+        String unit = property.kind().unit().display();
         String title = Comparison.words("drift.title", newest.piece().getCode() == null ? "" : newest.piece().getCode());
-        List<PlotModel.Band> bands = limit > 0 ? List.of(new PlotModel.Band(newest.before() - limit, newest.before() + limit, newest.allowed())) : List.of();
-        return new PlotModel(title, Axis.of(Comparison.words("drift.sessions"), names), Axis.over(property.title(), property.kind().unit().display(), low, high), series, bands,
-                List.of(new PlotModel.Level(newest.before(), Comparison.words("drift.usual"))));
+        List<PlotModel.Band> bands = limit > 0 ? List.of(new PlotModel.Band(newest.before() - limit, newest.before() + limit, "")) : List.of();
+        return new PlotModel(title, Axis.of(Comparison.words("drift.sessions"), names), Axis.over(property.title(), property.title().endsWith(unit) ? "" : unit, low, high), series, bands,
+                List.of(new PlotModel.Level(newest.before(), Comparison.words(limit > 0 ? "drift.usualAllowed" : "drift.usual", newest.allowed()))));
     }
 }

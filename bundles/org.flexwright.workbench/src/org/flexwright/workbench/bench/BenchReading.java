@@ -25,8 +25,6 @@ import org.flexwright.workbench.pages.session.ReadingPlan;
 /** Reading the pieces of a trial at the bench view: what was read stands very large, the control piece comes first. */
 final class BenchReading {
     private static final int EACH = 5;
-    /** So many kinds of reading are offered: what the target sheet asks for and what was read before come first. */
-    private static final int MOST = 8;
 
     private final ReadingEntry entry;
     private final PropertyDef property;
@@ -36,10 +34,9 @@ final class BenchReading {
         this.property = property;
     }
 
-    /** What can be read on the pieces of a trial; empty when it has no piece that did not fail. */
+    /** What can be read on the pieces of a trial, what the target sheet asks for and what was read before first; empty when it has no piece that did not fail. */
     static List<ReadingPlan.What> whats(ProjectSession session, Registries registries, Trial trial) {
-        List<ReadingPlan.What> all = sound(trial).isEmpty() ? List.of() : ReadingPlan.whats(session.project(), registries.properties());
-        return all.subList(0, Math.min(MOST, all.size()));
+        return sound(trial).isEmpty() ? List.of() : ReadingPlan.whats(session.project(), registries.properties());
     }
 
     private static List<Part> sound(Trial trial) {

@@ -68,7 +68,7 @@ final class ControlPage extends BlockPage {
                 Column.text("Session", 9, row -> row.session().getCode() == null ? "" : row.session().getCode()), Column.text("When", 17, row -> Moments.minute(row.session().getAt())),
                 Column.number("Median", 10, row -> FieldText.digits(row.control().median())),
                 Column.number("Smallest", 10, row -> FieldText.digits(row.low())), Column.number("Largest", 10, row -> FieldText.digits(row.high())),
-                Column.number("Off by", 10, row -> FieldText.digits(row.control().difference())), Column.text("Allowed", 34, row -> row.control().allowed()),
+                Column.number("Off by", 10, row -> FieldText.digits(row.control().difference())), Column.text("Allowed", 44, row -> row.control().allowed()),
                 new Column<>("Doubt", 14, false, row -> row.control().off() ? Doubts.word() : "", row -> Ink.CAUTION)));
         sessions.control().setLayoutData(Grid.wide());
         sessions.whenOpened(row -> context.open(row.session()));
@@ -79,8 +79,7 @@ final class ControlPage extends BlockPage {
 
     private void show() {
         Optional<ControlDrift> drift = ControlDrift.of(context().session().project(), piece, context().registries().properties());
-        words.setWords(drift.map(d -> d.property().title() + ", in " + d.property().kind().unit().display()
-                + ". A session in which it is off by more than is allowed is in doubt with all its readings; nothing is corrected.")
+        words.setWords(drift.map(d -> d.property().title() + ". A session in which it is off by more than is allowed is in doubt with all its readings; nothing is corrected.")
                 .orElse("Read it at the start of each session: from the second session on, or with a usual reading entered above, it tells whether gauge, hand or room changed."));
         shown(chart, drift.isPresent());
         shown(sessions.control(), drift.isPresent());

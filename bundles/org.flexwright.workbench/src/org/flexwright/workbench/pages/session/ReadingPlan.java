@@ -1,6 +1,7 @@
 package org.flexwright.workbench.pages.session;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -81,7 +82,7 @@ public record ReadingPlan(PropertyDef property, PropertyKey key, Instrument inst
         }
         project.getTrials().forEach(trial -> trial.getParts().forEach(part -> part.getMeasurements().stream().map(Measurement::getKey)
                 .forEach(key -> put(whats, catalogue, key))));
-        catalogue.all().forEach(property -> {
+        catalogue.all().stream().sorted(Comparator.comparing(property -> property.id().contains("apparent"))).forEach(property -> { // the plain gauge before its thin-piece twin
             PropertyKey key = ModelFactory.eINSTANCE.createPropertyKey();
             key.setProperty(property.id());
             key.setPieceKind(PieceKind.PART);
