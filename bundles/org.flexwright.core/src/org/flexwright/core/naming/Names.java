@@ -30,6 +30,7 @@ import org.flexwright.model.Project;
 import org.flexwright.model.RankList;
 import org.flexwright.model.Ranking;
 import org.flexwright.model.Recipe;
+import org.flexwright.model.Recording;
 import org.flexwright.model.ReferencePart;
 import org.flexwright.model.SavedSearch;
 import org.flexwright.model.Session;
@@ -133,6 +134,7 @@ public final class Names {
             case ControlPiece piece -> "control piece " + piece.getCode();
             case Specimen piece -> "piece " + piece.getCode();
             case Measurement measurement -> measurement.getKey() == null ? "reading" : measurement.getKey().getProperty();
+            case Recording recording -> "recording " + recording.getCode();
             case Session session -> "session " + session.getCode();
             case MaterialGrade grade -> grade.getCode();
             case Lot lot -> "lot " + lot.getCode();

@@ -16,6 +16,7 @@ import org.flexwright.core.field.FieldText;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.reading.ReadingPrinter;
 import org.flexwright.core.reading.ReadingSummary;
+import org.flexwright.core.recording.Recordings;
 import org.flexwright.core.trial.Measurements;
 import org.flexwright.core.verdict.Doubts;
 import org.flexwright.model.Censoring;
@@ -133,6 +134,9 @@ public final class MeasurementRow extends Composite {
         String held = DetailsText.of(measurement.getDetails());
         if (!held.isEmpty()) {
             words.add(held);
+        }
+        if (measurement.getRecording() != null) {
+            words.add("from recording " + Recordings.name(measurement.getRecording()));
         }
         if (measurement.getNote() != null && !measurement.getNote().isBlank()) {
             words.add(measurement.getNote());

@@ -16,7 +16,7 @@ final class Halves extends Layout {
     private static final int LEAST = 44;
     private static final int MOST = 84;
     private static final double SHARE = 0.38;
-    private static final double UPPER = 0.6;
+    private static final double UPPER = 0.7;
 
     private final Kit kit;
     private final Control main;

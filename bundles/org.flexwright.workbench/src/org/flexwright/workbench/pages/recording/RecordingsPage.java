@@ -339,6 +339,7 @@ final class RecordingsPage implements EditorPage {
     private void showWhole(PlotModel plot) {
         if (!chart.isDisposed()) {
             chart.show(plot);
+            readout.setText(" ");
         }
     }
 
