@@ -87,6 +87,7 @@ public final class Report {
             PackSource.attachments(trial).forEach(attachment -> blocks.add(photos.figure(attachment)));
         }
         RecordingSection.write(project, registries, folder, blocks);
+        LawSection.write(project, registries, folder, blocks);
         SpotSection.write(project, registries, folder, blocks);
         AgeingSection.write(project, registries, now, blocks);
         new RecordSections(project, registries, blocks).write();

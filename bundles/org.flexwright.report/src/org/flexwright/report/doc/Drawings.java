@@ -136,6 +136,7 @@ public final class Drawings {
                 level.y()) - 4, level.label(), Anchor.END, Style.LABEL));
         pen.line(LEFT, TOP, LEFT, floor, Style.AXIS).line(LEFT, floor, WIDTH - RIGHT, floor, Style.AXIS);
         List<String> names = plot.series().stream().map(PlotModel.Series::name).distinct().toList(); // a curve may come in pieces
+        List<String> dotted = dotted(plot);
         for (PlotModel.Series series : plot.series()) {
             if (series.style() == PlotModel.Style.LINE) {
                 pen.path(series.points().stream().map(p -> new Drawing.Spot(x(plot, p.x()), y(plot, p.y()))).toList(), Style.curve(names.indexOf(series.name())));
@@ -143,7 +144,7 @@ public final class Drawings {
             }
             for (PlotModel.Point point : series.points()) {
                 pen.line(x(plot, point.x()), y(plot, point.low()), x(plot, point.x()), y(plot, point.high()), Style.INTERVAL);
-                pen.circle(x(plot, point.x()), y(plot, point.y()), 3.5, Style.DOT);
+                dot(pen, x(plot, point.x()), y(plot, point.y()), dotted.indexOf(series.name()));
             }
         }
         pen.text((LEFT + WIDTH) / 2, HEIGHT - 8, plot.x().title(), Anchor.MIDDLE, Style.TITLE).text(4, 16, plot.y().title(), Anchor.START, Style.TITLE);
@@ -153,7 +154,8 @@ public final class Drawings {
     /** Names of the curves below the plot, when there are several; returns the height that takes. */
     private static double legend(Drawing.Pen pen, PlotModel plot, List<String> names) {
         boolean curves = plot.series().stream().anyMatch(s -> s.style() == PlotModel.Style.LINE);
-        if (!curves || names.size() < 2) {
+        List<String> dotted = dotted(plot);
+        if (!curves && dotted.size() < 2 || names.size() < 2) {
             return 0;
         }
         double left = LEFT;
@@ -167,12 +169,27 @@ public final class Drawings {
             if (plot.series().stream().anyMatch(s -> s.name().equals(name) && s.style() == PlotModel.Style.LINE)) {
                 pen.path(List.of(new Drawing.Spot(left, foot - 4), new Drawing.Spot(left + SAMPLE, foot - 4)), Style.curve(names.indexOf(name)));
             } else {
-                pen.circle(left + SAMPLE / 2, foot - 4, 3.5, Style.DOT);
+                dot(pen, left + SAMPLE / 2, foot - 4, dotted.indexOf(name));
             }
             pen.text(left + SAMPLE + 5, foot, name, Anchor.START, Style.LABEL);
             left += wide + 12;
         }
         return foot - HEIGHT + 6;
+    }
+
+    /** Names of the series that are drawn as points. */
+    private static List<String> dotted(PlotModel plot) {
+        return plot.series().stream().filter(s -> s.style() == PlotModel.Style.POINTS).map(PlotModel.Series::name).distinct().toList();
+    }
+
+    /** A point, with a shape for each series that tells without its colour: full, diamond, hollow, square. */
+    private static void dot(Drawing.Pen pen, double x, double y, int series) {
+        switch (Math.floorMod(series, 4)) {
+            case 0 -> pen.circle(x, y, 3.5, Style.DOT);
+            case 1 -> pen.diamond(x, y, 4.5, Style.REFERENCE);
+            case 2 -> pen.circle(x, y, 3.2, Style.BOUND);
+            default -> pen.rectangle(x - 3, y - 3, 6, 6, Style.INK);
+        }
     }
 
     private static double x(PlotModel plot, double value) {
