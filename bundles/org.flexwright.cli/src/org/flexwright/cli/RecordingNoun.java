@@ -38,6 +38,7 @@ import org.flexwright.core.recording.RecordingKind;
 import org.flexwright.core.recording.RecordingPlot;
 import org.flexwright.core.recording.RecordingResult;
 import org.flexwright.core.recording.Recordings;
+import org.flexwright.core.recording.SoundFile;
 import org.flexwright.core.recording.TableGuess;
 import org.flexwright.core.session.Edit;
 import org.flexwright.core.session.ProjectSession;
@@ -196,8 +197,8 @@ final class RecordingNoun extends Noun {
         }
     }
 
-    @Command(name = "guess", description = "Look at a table file without taking it in: how it is read, what its columns mean, what has to be said.", mixinStandardHelpOptions = true,
-            footer = { "", "Example: flexwright recording guess press.csv --kind press" })
+    @Command(name = "guess", description = "Look at a file without taking it in: how a table is read, what its columns mean, what has to be said; what a sound holds.", mixinStandardHelpOptions = true,
+            footer = { "", "Example: flexwright recording guess press.csv --kind press", "         flexwright recording guess drop.wav --kind bounce" })
     static final class Guess extends Call {
         @Parameters(paramLabel = "FILE", description = "The file.")
         Path file;
@@ -210,8 +211,8 @@ final class RecordingNoun extends Noun {
         protected Reply reply(CliServices services) {
             RecordingKind sort = kind(services, kind);
             Path from = services.workingFolder().resolve(file);
-            if (sort.format() != RecordingFormat.TABLE) {
-                throw new UsageException(sort.title() + " is read from a sound, which says by itself how it is read.");
+            if (sort.format() == RecordingFormat.SOUND) {
+                return heard(services, sort, SoundFile.open(from));
             }
             TableGuess guess = table.guess(from, sort);
             List<ColumnUse> uses = table.columns(guess.columns(), sort);
@@ -219,6 +220,18 @@ final class RecordingNoun extends Noun {
             reply.line(from.getFileName() + " as " + sort.title());
             columns(reply, guess, uses);
             TableGuess.asked(uses, sort).forEach(asked -> reply.notice(asked.text() + " With --column MEANING=COLUMN:UNIT."));
+            return reply;
+        }
+
+        private Reply heard(CliServices services, RecordingKind sort, SoundFile sound) {
+            String name = sound.file().getFileName().toString();
+            Reply reply = new Reply(id()).words("file", name).words("kind", sort.id());
+            reply.line(name + " as " + sort.title() + ": " + sound.describe());
+            if (sound.folded() > 1) {
+                reply.notice("A long sound: of each " + sound.folded() + " samples the loudest is looked at.");
+            }
+            Recording probe = ModelFactory.eINSTANCE.createRecording();
+            look(services, reply, probe, sort.look(probe, sound.read(Watch.NONE), Watch.NONE));
             return reply;
         }
     }

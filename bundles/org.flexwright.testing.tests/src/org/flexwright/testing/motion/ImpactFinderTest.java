@@ -59,6 +59,30 @@ class ImpactFinderTest {
         assertEquals(0, impacts.get(0).again());
     }
 
+    /** A soft part hardly clicks: a dull thump, one that swells over milliseconds, and one with echoes of the room. */
+    @ParameterizedTest
+    @ValueSource(strings = {"dull", "swelling", "echoing"})
+    void aSoftPart(String how) {
+        for (long seed = 1; seed <= 5; seed++) {
+            double[] times = MadeSound.times(0.5 + 0.0137 * seed, 0.3, 0.66, 4);
+            MadeSound sound = new MadeSound(44_100, 2.6, seed).room(0.002, 0.02, 0.02);
+            for (int i = 0; i < times.length; i++) {
+                double strength = 0.6 * Math.pow(0.66, i);
+                switch (how) {
+                    case "dull" -> sound.ring(times[i], strength, 120, 0.02);
+                    case "swelling" -> sound.swell(times[i], strength, 300, 0.002, 0.02);
+                    default -> sound.ring(times[i], strength, 700, 0.006).ring(times[i] + 0.009, 0.3 * strength, 500, 0.01).ring(times[i] + 0.017, 0.25 * strength, 600, 0.02);
+                }
+            }
+            List<Impact> found = find(sound).impacts();
+            assertEquals(times.length, found.size(), found.toString());
+            for (int i = 0; i < times.length; i++) {
+                assertEquals(times[i], found.get(i).time(), MILLISECOND, "impact " + i);
+                assertTrue(Math.abs(times[i] - found.get(i).time()) < 2 * found.get(i).uncertainty());
+            }
+        }
+    }
+
     @Test
     void threeDropsInOneRecording() {
         MadeSound sound = new MadeSound(48_000, 9, 5).room(0.002, 0.01, 0.02);

@@ -28,6 +28,11 @@ final class MadeSound {
         return this;
     }
 
+    /** A sound that swells before it fades. */
+    MadeSound swell(double time, double strength, double hertz, double rising, double fading) {
+        return ring(time, strength, hertz, fading).ring(time, -strength, hertz, fading * rising / (fading + rising));
+    }
+
     /** Hiss, hum of the mains and slow rumble, each with its own strength. */
     MadeSound room(double hiss, double hum, double rumble) {
         double slow = 0;
