@@ -71,6 +71,7 @@ public final class ChartPane extends Composite {
     private final Chart chart;
     private PlotModel plot;
     private Function<PlotModel, String> svg;
+    private Function<ChartWindow, PlotModel> finest;
     private final ChartHand hand;
     private Consumer<ChartWindow> explorer;
     private Consumer<Double> pointer = place -> { };
@@ -636,8 +637,15 @@ public final class ChartPane extends Composite {
         Files.writeString(file, svg.apply(seen()));
     }
 
-    /** Writes the numbers as CSV. */
+    /** What is written as CSV, for a window: points as they are, where fewer are drawn. */
+    public void setFinest(Function<ChartWindow, PlotModel> finest) {
+        this.finest = finest;
+    }
+
+    /** Writes the numbers of what is seen as CSV. */
     public void exportCsv(Path file) throws IOException {
-        Files.writeString(file, seen().table().csv());
+        PlotModel all = finest == null || window == null ? null : finest.apply(window);
+        PlotModel written = all == null ? seen() : PlotWindow.cut(all, window.left(), window.right(), window.low(), window.high());
+        Files.writeString(file, written.table().csv());
     }
 }

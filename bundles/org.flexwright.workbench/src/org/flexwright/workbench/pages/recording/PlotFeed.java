@@ -1,6 +1,7 @@
 package org.flexwright.workbench.pages.recording;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
@@ -52,6 +53,16 @@ final class PlotFeed {
         job.schedule();
     }
 
+    /** All curves over each other in a window, at once, in about so many points each; empty without curves. */
+    static Optional<PlotModel> now(List<Curve> curves, ChartWindow window, int points) {
+        return curves.isEmpty() ? Optional.empty() : Optional.of(plot(curves, window, points));
+    }
+
+    private static PlotModel plot(List<Curve> curves, ChartWindow window, int points) {
+        return Overlay.of(curves.stream().map(curve -> new Overlay.Layer(curve.name(), window == null ? curve.plot().whole(points)
+                : curve.plot().part(window.left(), window.right(), points))).toList());
+    }
+
     /** Draws nothing any more. */
     void close() {
         wish.set(null);
@@ -64,8 +75,7 @@ final class PlotFeed {
             return Status.OK_STATUS;
         }
         try {
-            PlotModel plot = Overlay.of(now.curves.stream().map(curve -> new Overlay.Layer(curve.name(), now.window == null ? curve.plot().whole(now.points)
-                    : curve.plot().part(now.window.left(), now.window.right(), now.points))).toList());
+            PlotModel plot = plot(now.curves, now.window, now.points);
             if (!display.isDisposed()) {
                 display.asyncExec(() -> {
                     if (wish.get() == now) {

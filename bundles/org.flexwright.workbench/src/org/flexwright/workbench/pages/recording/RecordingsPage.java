@@ -13,10 +13,12 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
+import org.flexwright.core.naming.Names;
 import org.flexwright.core.recording.FoundMark;
 import org.flexwright.core.recording.Look;
 import org.flexwright.core.recording.RecordingPlot;
@@ -58,6 +60,8 @@ final class RecordingsPage implements EditorPage {
     /** So many points are drawn for each one across the screen. */
     private static final int FINE = 2;
     private static final int MOST = 7;
+    /** A longer curve is written thinned too; the raw file has every row. */
+    private static final int WRITTEN = 100_000;
     private static final double ZOOM = 1.6;
     private static final String NO_PIECE = "A recording belongs to a piece: add a part on the page Parts and readings first.";
 
@@ -76,6 +80,7 @@ final class RecordingsPage implements EditorPage {
     private final Label readout;
     private final ScrollPane side;
     private final Listing<Recording> list;
+    private final PickBox<Recording> over;
     private final ResultsBlock results;
     private final MarksBlock marks;
     private final RemarksBlock remarks;
@@ -84,6 +89,7 @@ final class RecordingsPage implements EditorPage {
     private final PlotFeed feed;
     private final Set<Recording> ticked = Collections.newSetFromMap(new IdentityHashMap<>());
     private final Set<Recording> known = Collections.newSetFromMap(new IdentityHashMap<>());
+    private final List<Recording> guests = new ArrayList<>();
     private Recording chosen;
     private String plotId = "";
     private List<PlotFeed.Curve> drawn = List.of();
@@ -134,11 +140,14 @@ final class RecordingsPage implements EditorPage {
         Kit.name(readout, "Under the mouse");
         side = new ScrollPane(halves, kit, 1, new Spacing(4, 0, 4, 4));
         halves.setLayout(new Halves(kit, left, side));
-        list = Listing.ticked(side.body(), kit, "Recordings: ticked are drawn", MOST, List.of(Column.text("Piece", 6, RecordingsPage::piece), Column.text("Recording", 30,
+        list = Listing.ticked(side.body(), kit, "Recordings: ticked are drawn", MOST, List.of(Column.text("Piece", 10, this::piece), Column.text("Recording", 30,
                 this::title)));
         list.control().setLayoutData(Grid.wide());
         list.whenChosen(this::choose);
         list.whenTicked(this::tick);
+        over = new PickBox<>(side.body(), kit, "Lay another one over these", "Lay another one over these…", RecordingsPage::from);
+        over.control().setLayoutData(Grid.natural());
+        over.whenChosen(this::layOver);
         results = new ResultsBlock(side.body(), context, doing);
         marks = new MarksBlock(side.body(), context, doing, name -> chart().chooseMark(name));
         remarks = new RemarksBlock(side.body(), kit);
@@ -149,6 +158,7 @@ final class RecordingsPage implements EditorPage {
             plotId = plot.id();
             draw();
         });
+        chart.setFinest(window -> PlotFeed.now(drawn, window, WRITTEN).orElse(null));
         chart.explore(this::looked);
         chart.whenMarkMoved(this::moveMark);
         chart.whenMarkChosen(marks::choose);
@@ -168,7 +178,10 @@ final class RecordingsPage implements EditorPage {
         return chart;
     }
 
-    private static String piece(Recording recording) {
+    private String piece(Recording recording) {
+        if (guest(recording)) {
+            return Names.of(recording.eContainer());
+        }
         return recording.eContainer() instanceof Specimen specimen ? Objects.toString(specimen.getCode(), "–") : "–";
     }
 
@@ -192,8 +205,40 @@ final class RecordingsPage implements EditorPage {
         };
     }
 
-    private List<Recording> all() {
+    private List<Recording> own() {
         return context.subject() instanceof Recording one ? List.of(one) : pieces().stream().flatMap(piece -> piece.getRecordings().stream()).toList();
+    }
+
+    /** Those of the page's pieces and those laid over them from elsewhere. */
+    private List<Recording> all() {
+        List<Recording> all = new ArrayList<>(own());
+        guests.removeIf(guest -> !(guest.eContainer() instanceof Specimen) || all.contains(guest));
+        all.addAll(guests);
+        return all;
+    }
+
+    /** Recordings of the same kind on other pieces of the project; reference parts come first. */
+    private List<Recording> elsewhere() {
+        List<Recording> here = all();
+        return chosen == null ? List.of() : Recordings.all(context.session().project()).filter(r -> !here.contains(r) && counts(r) && Objects.equals(r.getKind(), chosen
+                .getKind())).toList();
+    }
+
+    private void layOver(Recording guest) {
+        if (guest != null) {
+            guests.add(guest);
+            known.add(guest);
+            ticked.add(guest);
+            refresh();
+        }
+    }
+
+    private static String from(Recording recording) {
+        return Names.path(recording.eContainer()) + ": " + Recordings.name(recording);
+    }
+
+    private boolean guest(Recording recording) {
+        return guests.contains(recording);
     }
 
     private static boolean counts(Recording recording) {
@@ -283,6 +328,10 @@ final class RecordingsPage implements EditorPage {
         plotId = plot == null ? plotId : plot.id();
         which.show(plots, plot);
         which.control().getParent().layout();
+        List<Recording> elsewhere = elsewhere();
+        over.show(elsewhere, null);
+        ((GridData) over.control().getLayoutData()).exclude = elsewhere.isEmpty();
+        over.control().setVisible(!elsewhere.isEmpty());
         results.show(chosen, look, others());
         marks.show(chosen, look, plot);
         remarks.show(look, state.trouble());
@@ -292,7 +341,7 @@ final class RecordingsPage implements EditorPage {
 
     /** What else is shown of the same kind and has been read. */
     private List<ResultsBlock.Found> others() {
-        return all().stream().filter(r -> ticked.contains(r) && r != chosen && counts(r) && Objects.equals(r.getKind(), chosen.getKind())).filter(r -> curves.of(r).look() != null)
+        return own().stream().filter(r -> ticked.contains(r) && r != chosen && counts(r) && Objects.equals(r.getKind(), chosen.getKind())).filter(r -> curves.of(r).look() != null)
                 .map(r -> new ResultsBlock.Found(r, curves.of(r).look())).toList();
     }
 
@@ -302,7 +351,8 @@ final class RecordingsPage implements EditorPage {
     }
 
     private String nameOf(Recording recording) {
-        String piece = recording.eContainer() instanceof Specimen specimen && specimen.getCode() != null ? specimen.getCode() : "";
+        String code = recording.eContainer() instanceof Specimen specimen && specimen.getCode() != null ? specimen.getCode() : "";
+        String piece = guest(recording) ? Names.path(recording.eContainer()) : code;
         boolean alone = all().stream().filter(r -> r.eContainer() == recording.eContainer()).count() < 2;
         String cycle = recording.getCycle() == null ? "" : ", cycle " + recording.getCycle();
         return (alone && !piece.isEmpty() ? piece : (piece + " " + Objects.toString(recording.getCode(), "")).strip()) + cycle;
