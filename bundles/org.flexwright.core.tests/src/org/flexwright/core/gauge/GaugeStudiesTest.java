@@ -74,6 +74,16 @@ class GaugeStudiesTest {
     }
 
     @Test
+    void personsMayComeBeforePieces() {
+        edit(edit -> GaugeStudies.addPerson(edit, study, "Ana"));
+        edit(edit -> GaugeStudies.addPerson(edit, study, "Ben"));
+        edit(edit -> GaugeStudies.addPiece(edit, study, "P1"));
+        edit(edit -> GaugeStudies.addPiece(edit, study, "P2"));
+        assertEquals(List.of("P1", "P2"), GaugeTable.of(study).pieces());
+        assertEquals(4, study.getCells().size());
+    }
+
+    @Test
     void twoPersonsMakeAResultThatTheGaugeKeeps() {
         fill(2, 3, 1.0, 0.5);
         GaugeResult result = result();

@@ -1,6 +1,7 @@
 package org.flexwright.core.gauge;
 
 import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
@@ -40,13 +41,13 @@ public final class GaugeStudies {
         }
         study.setCode(code);
         if (study.getAt() == null) {
-            study.setAt(edit.now());
+            study.setAt(edit.now().truncatedTo(ChronoUnit.MINUTES));
         }
         edit.add(edit.project(), ModelPackage.Literals.PROJECT__GAUGE_STUDIES, study);
         return study;
     }
 
-    /** Adds a piece, to be read by every person there is; or by nobody yet. */
+    /** Adds a piece, to be read by every person there is; or by nobody yet. Cells that stood under no piece become its own. */
     public static void addPiece(Edit edit, GaugeStudy study, String piece) {
         String name = named(piece, "piece.empty", study);
         GaugeTable table = GaugeTable.of(study);
@@ -54,6 +55,10 @@ public final class GaugeStudies {
             throw refused("piece.twice", code(study), name);
         }
         refuseMany(table.pieces().size(), study);
+        if (table.pieces().equals(List.of(""))) {
+            study.getCells().forEach(cell -> edit.set(cell, ModelPackage.Literals.GAUGE_CELL__PIECE, name));
+            return;
+        }
         List<String> persons = table.persons().isEmpty() ? List.of("") : table.persons();
         persons.forEach(who -> cell(edit, study, name, who));
     }
@@ -93,6 +98,9 @@ public final class GaugeStudies {
             addPerson(edit, study, who);
         }
         String name = named(piece, "piece.empty", study);
+        if (GaugeTable.of(study).pieces().equals(List.of(""))) {
+            addPiece(edit, study, name);
+        }
         GaugeCell cell = GaugeTable.of(study).cell(name, who).orElseGet(() -> cell(edit, study, name, GaugeTable.name(who)));
         readings.forEach(reading -> edit.add(cell, ModelPackage.Literals.GAUGE_CELL__READINGS, reading));
         return cell;

@@ -1,5 +1,6 @@
 package org.flexwright.core.ranking;
 
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -49,7 +50,7 @@ public final class Rankings {
         }
         ranking.setCode(code);
         if (ranking.getAt() == null) {
-            ranking.setAt(edit.now());
+            ranking.setAt(edit.now().truncatedTo(ChronoUnit.MINUTES));
         }
         edit.add(edit.project(), ModelPackage.Literals.PROJECT__RANKINGS, ranking);
         return ranking;

@@ -93,8 +93,8 @@ public record PartBudget(PartValue part, PropertyDef property, List<Contribution
         double sd = byGauge ? gauge.get().sd() : own;
         double factor = MedianSpread.factor(n);
         String from = byGauge ? gauge.get().from() : Case.words("budget.ownReadings");
-        known.add(new Contribution(Kind.READINGS, sd * factor / Math.sqrt(n), byGauge ? gauge.get().df() : ownDf, n < 3 ? Case.message("budget.how.readings", number(property, sd), from, String
-                .valueOf(n)) : Case.message("budget.how.median", number(property, sd), from, String.valueOf(n), FieldText.fixed(factor, 2)), byGauge ? Source.ownRecord(from)
+        known.add(new Contribution(Kind.READINGS, sd * factor / Math.sqrt(n), byGauge ? gauge.get().df() : ownDf, n < 3 ? Case.message("budget.how.readings", spread(property, sd), from, String
+                .valueOf(n)) : Case.message("budget.how.median", spread(property, sd), from, String.valueOf(n), FieldText.fixed(factor, 2)), byGauge ? Source.ownRecord(from)
                         : Source.derived("scatter of the median of normal readings, s times " + FieldText.fixed(factor, 2) + " / √n")));
     }
 
@@ -154,6 +154,11 @@ public record PartBudget(PartValue part, PropertyDef property, List<Contribution
     /** The largest contribution; empty when nothing is known. */
     public Optional<Contribution> largest() {
         return contributions.stream().max(Comparator.comparingDouble(Contribution::standard));
+    }
+
+    /** A standard deviation of a few readings is known to two figures at the best. */
+    private static String spread(PropertyDef property, double sd) {
+        return sd > 0 ? (FieldText.rounded(sd, sd / 5) + " " + property.kind().unit().display()).strip() : number(property, 0);
     }
 
     private static String number(PropertyDef property, double value) {

@@ -25,7 +25,7 @@ public final class Budgets {
     }
 
     private static String words(double standard, String unit) {
-        return ((standard > 0 ? FieldText.rounded(standard, standard / 10) : "0") + " " + unit).strip();
+        return ((standard > 0 ? FieldText.rounded(standard, standard / 5) : "0") + " " + unit).strip();
     }
 
     /** What to know of it, a sentence each: the largest contribution, and what is missing. */
