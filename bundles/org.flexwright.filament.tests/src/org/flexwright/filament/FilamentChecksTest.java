@@ -132,10 +132,10 @@ class FilamentChecksTest {
     @Test
     void buckling() {
         CheckValues.expect("processes/D4.1", buckle(12, 10, 0.5).inertia(), EULER);
-        CheckValues.expect("processes/D4.2", buckle(12, 10, 0.5).force(), EULER);
-        CheckValues.expect("processes/D4.3", buckle(12, 10, 0.5).pressure(), EULER);
-        CheckValues.expect("processes/D4.4", buckle(12, 10, 1).force(), EULER);
-        CheckValues.expect("processes/D4.5", buckle(100, 20, 0.7).force(), EULER);
+        CheckValues.expect("processes/D4.2", buckle(12, 10, 0.5).force().likely(), EULER);
+        CheckValues.expect("processes/D4.3", buckle(12, 10, 0.5).pressure().likely(), EULER);
+        CheckValues.expect("processes/D4.4", buckle(12, 10, 1).force().likely(), EULER);
+        CheckValues.expect("processes/D4.5", buckle(100, 20, 0.7).force().likely(), EULER);
         BucklingCalculation.Results soft = Ran.done(new BucklingCalculation(), new BucklingCalculation.Inputs(1.75, 12, 10, 0.7, null, KnownBy.HARDNESS, 85));
         assertEquals(ModulusBand.of(85), soft.modulus(), "which modulus was used stands in the result");
         assertEquals(4 * soft.modulus().high() / soft.modulus().low(), soft.band().high() / soft.band().low(), 1e-9);

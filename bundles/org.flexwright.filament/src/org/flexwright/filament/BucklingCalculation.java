@@ -47,9 +47,9 @@ public final class BucklingCalculation implements Calculation<BucklingCalculatio
 
     /** Results. */
     public record Results(@Field(label = "Modulus used", kind = QuantityKind.STRESS, unit = "MPa", help = "As entered, or from the hardness as a band; its source says which.") Estimate modulus,
-            @Field(label = "Buckles at", kind = QuantityKind.FORCE, unit = "N", help = "With ends as chosen.") double force,
+            @Field(label = "Buckles at", kind = QuantityKind.FORCE, unit = "N", help = "With ends as chosen; as wide as the modulus.") Estimate force,
             @Field(label = "Between, by the ends", kind = QuantityKind.FORCE, unit = "N", help = "From both ends free to turn to both held fast, over the whole band of the modulus.") Estimate band,
-            @Field(label = "Pressure it stands for", kind = QuantityKind.STRESS, unit = "MPa", help = "That push over the cross-section.") double pressure,
+            @Field(label = "Pressure it stands for", kind = QuantityKind.STRESS, unit = "MPa", help = "That push over the cross-section.") Estimate pressure,
             @Field(label = "Slenderness", help = "K L over a quarter of the diameter.") double slenderness,
             @Field(label = "Second moment of area (mm4)", help = "Of the cross-section.") double inertia) {
     }
@@ -73,11 +73,12 @@ public final class BucklingCalculation implements Calculation<BucklingCalculatio
     public Outcome<Results> run(Inputs in) {
         Estimate modulus = in.known() == KnownBy.HARDNESS ? ModulusBand.of(in.hardness()) : Estimate.exact(in.modulus(), Source.ownRecord("as entered"));
         Strand strand = new Strand(in.diameter());
-        double force = strand.bucklingForce(modulus.likely(), in.freeLength(), in.lengthFactor());
+        Estimate force = new Estimate(strand.bucklingForce(modulus.low(), in.freeLength(), in.lengthFactor()), strand.bucklingForce(modulus.likely(), in.freeLength(), in
+                .lengthFactor()), strand.bucklingForce(modulus.high(), in.freeLength(), in.lengthFactor()), INFO.source());
         double fixed = strand.bucklingForce(modulus.high(), in.freeLength(), Strand.BOTH_ENDS_FIXED);
         double pinned = strand.bucklingForce(modulus.low(), in.freeLength(), Strand.BOTH_ENDS_PINNED);
-        Estimate band = new Estimate(pinned, Math.min(fixed, Math.max(pinned, force)), fixed, INFO.source());
-        return Outcome.done(new Results(modulus, force, band, force / strand.area(), strand.slenderness(in.freeLength(), in.lengthFactor()), strand.inertia()),
+        Estimate band = new Estimate(pinned, Math.min(fixed, Math.max(pinned, force.likely())), fixed, INFO.source());
+        return Outcome.done(new Results(modulus, force, band, force.times(1 / strand.area()), strand.slenderness(in.freeLength(), in.lengthFactor()), strand.inertia()),
                 remarks(in.push(), band));
     }
 

@@ -235,6 +235,17 @@ class ModulusAndDecayTest {
         assertEquals("fall1", advice.name());
     }
 
+    /** Readings that lie on a line by luck were read to whole points all the same. */
+    @Test
+    void theBandOfTheFallIsNoNarrowerThanTheDial() {
+        Part button = part(trial(), "B1");
+        read(button, TestingProperties.SHORE_A, 1.0, 60);
+        read(button, TestingProperties.SHORE_A, 10.0, 57);
+        read(button, TestingProperties.SHORE_A, 100.0, 54);
+        assertEquals(3, Decay.of(button).getFirst().fall().orElseThrow().likely(), 1e-9);
+        assertEquals(2 / Math.sqrt(12) / Math.sqrt(2), 3 - Decay.of(button).getFirst().fall().orElseThrow().low(), 1e-9);
+    }
+
     @Test
     void oneDwellIsNoFallTwoHaveNoBand() {
         Trial trial = trial();

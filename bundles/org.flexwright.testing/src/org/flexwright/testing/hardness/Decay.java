@@ -27,6 +27,8 @@ import org.flexwright.testing.Readings;
  * @param points dwell in s and median of its readings, the shortest dwell first; two at least
  */
 public record Decay(Specimen piece, GaugeScale scale, String spot, List<DecayCalculation.Point> points) {
+    private static final double HALF = 0.5;
+
     public Decay {
         points = List.copyOf(points);
     }
@@ -73,9 +75,18 @@ public record Decay(Specimen piece, GaugeScale scale, String spot, List<DecayCal
         return DecayCalculation.fit(points);
     }
 
-    /** Points lost for each ten times longer, with its 95 % band; of two dwells alone without one. */
+    /** Points lost for each ten times longer, with its 95 % band, never narrower than the dial's step allows; of two dwells alone without one. */
     public Optional<Estimate> fall() {
-        return line().map(DecayCalculation::fall);
+        return line().map(line -> {
+            Estimate fall = DecayCalculation.fall(line);
+            double least = points.size() == 2 ? 0 : 2 * step() / Math.sqrt(12) / Math.sqrt(line.sumOfSquaresX());
+            return new Estimate(Math.min(fall.low(), fall.likely() - least), fall.likely(), Math.max(fall.high(), fall.likely() + least), fall.source());
+        });
+    }
+
+    /** The step it was read to, as the readings show it: whole points or half ones. */
+    private double step() {
+        return points.stream().allMatch(point -> point.reading() == Math.rint(point.reading())) ? 1 : HALF;
     }
 
     /** Code of the piece and spot. */

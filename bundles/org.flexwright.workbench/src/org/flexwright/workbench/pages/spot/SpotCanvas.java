@@ -199,7 +199,7 @@ final class SpotCanvas extends Canvas {
         int x = Math.clamp(at.x - words.x / 2, 0, Math.max(0, getClientArea().width - words.x));
         gc.setBackground(kit.color(Ink.PAPER));
         gc.setForeground(kit.color(Ink.INK));
-        gc.drawText(name, x, at.y + r + 2, photo == null);
+        gc.drawText(name, x, at.y + r + 2, false);
     }
 
     private void legend(GC gc, Rectangle room) {
