@@ -20,6 +20,7 @@ import org.flexwright.core.reading.ReadingPrinter;
 import org.flexwright.core.session.Edit;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.verdict.ControlReading;
+import org.flexwright.core.verdict.Doubts;
 import org.flexwright.core.verdict.PartValues;
 import org.flexwright.model.Censoring;
 import org.flexwright.model.ControlPiece;
@@ -335,6 +336,12 @@ public final class ReadingEntry {
     /** One sentence when the control piece reads off by more than it may; else empty. */
     public String controlNote() {
         return ControlReading.of(bench, controlProperty).filter(ControlReading::off).map(c -> words("controlOff", c.sentence())).orElse("");
+    }
+
+    /** The same in a few words for a view that is read from afar: "▲ control off, 2 Shore A above"; empty when it is not off. */
+    public String controlShort() {
+        return ControlReading.of(bench, controlProperty).filter(ControlReading::off).map(c -> words(c.difference() > 0 ? "offAbove" : "offBelow", Doubts.word(),
+                FieldText.number(Math.abs(c.difference()), c.property().kind(), ""))).orElse("");
     }
 
     private static String words(String name, Object... args) {

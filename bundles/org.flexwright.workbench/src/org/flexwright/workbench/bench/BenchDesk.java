@@ -185,7 +185,7 @@ final class BenchDesk {
                 blocks.add(said);
             }
             blocks.addAll(reading.told());
-            story.show(reading.title() + ": " + reading.prompt(), blocks);
+            story.show(reading.prompt(), blocks);
             return;
         }
         boolean first = saying && said.ink() != Ink.IN; // what was done comes below the figures, what was not above them

@@ -90,31 +90,24 @@ final class BenchReading {
         entry.goTo((entry.place() + 1) % entry.pieces().size());
     }
 
-    /** The last reading in words: what was heard back. */
-    String last() {
-        return entry.recent().isEmpty() ? "" : entry.recent().getLast().piece() + ": " + entry.recent().getLast().text();
-    }
-
-    /** What stands in the story: the last reading very large, those before it, median and spread, and what to look at twice. */
+    /** What stands in the story: the last reading very large, what to look at twice, median and spread, and the readings before. */
     List<Block> told() {
         List<Block> blocks = new ArrayList<>();
         List<ReadingEntry.Read> recent = entry.recent().reversed();
-        if (!entry.controlNote().isEmpty()) {
-            blocks.add(Block.strong("\u25b2 " + entry.controlNote(), Ink.CAUTION));
-        }
         if (recent.isEmpty()) {
             blocks.add(Block.text("Type what the gauge shows, then touch or press Enter. Each reading is kept at once."));
-        } else {
-            blocks.add(new Block(recent.getFirst().text(), Size.ENTRY, Ink.INK, recent.getFirst().piece() + ", read last", ""));
-            blocks.add(Block.quiet("before: " + String.join(",  ", recent.stream().skip(1).map(r -> r.piece() + " " + r.text()).toList())));
+            return blocks;
         }
-        String summary = entry.summary().isEmpty() ? entry.before() : entry.summary();
-        blocks.add(summary.isEmpty() ? Block.text("") : Block.strong(summary, Ink.INK));
+        blocks.add(new Block(recent.getFirst().text(), Size.ENTRY, Ink.INK, recent.getFirst().piece() + ", read last", ""));
+        if (!entry.controlShort().isEmpty()) {
+            blocks.add(Block.strong(entry.controlShort(), Ink.CAUTION));
+        }
         entry.hints().forEach(hint -> blocks.add(Block.strong("\u25b2 " + hint, Ink.CAUTION)));
+        blocks.add(Block.text(entry.summary().isEmpty() ? entry.before() : entry.summary()));
+        if (recent.size() > 1) {
+            blocks.add(Block.quiet("Before: " + String.join(",  ", recent.stream().skip(1).map(r -> r.piece() + " " + r.text()).toList())));
+        }
+        blocks.add(Block.quiet(property.title()));
         return blocks;
-    }
-
-    String title() {
-        return property.title();
     }
 }
