@@ -1,8 +1,11 @@
 package org.flexwright.testing;
 
+import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
 
 import org.flexwright.core.Source;
+import org.flexwright.core.reading.HardnessText;
 import org.flexwright.quantity.QuantityKind;
 
 /**
@@ -81,6 +84,13 @@ public enum GaugeScale {
     /** Id of the property that this gauge reads on a thin or curved piece. */
     public String apparentProperty() {
         return this == A ? "testing.apparent-hardness" : "testing.apparent-hardness-" + symbol.toLowerCase(Locale.ROOT);
+    }
+
+    /** The scale a text names: {@code A}, {@code Shore A}, {@code OO}, {@code M}; empty when it names none. */
+    public static Optional<GaugeScale> named(String text) {
+        String word = text == null ? "" : text.strip().toUpperCase(Locale.ROOT).replaceFirst("^(SHORE|SH)\\s*", "");
+        QuantityKind known = HardnessText.SCALES.get(word);
+        return Arrays.stream(values()).filter(scale -> scale.kind == known).findFirst();
     }
 
     /** As printed before or after a reading: {@code A}, {@code 00}. */

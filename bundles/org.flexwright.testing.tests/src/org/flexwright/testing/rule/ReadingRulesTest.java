@@ -14,6 +14,7 @@ import org.flexwright.core.find.RuleContext;
 import org.flexwright.core.find.Severity;
 import org.flexwright.core.property.PropertyCatalogue;
 import org.flexwright.core.property.PropertyDef;
+import org.flexwright.model.Instrument;
 import org.flexwright.model.MaterialGrade;
 import org.flexwright.model.MaterialUse;
 import org.flexwright.model.Measurement;
@@ -218,6 +219,19 @@ class ReadingRulesTest {
         assertTrue(only(new ProtocolRule()).message().text().contains("19 °C"));
         session.setRoomC(24.0);
         assertEquals(List.of(), find(new ProtocolRule()));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"Shore A,0,", "a,0,", "'',0,", "D,1,CAUTION", "Shore OO,1,CAUTION", "M,1,CAUTION", "soft ones,1,NOTE"})
+    void theGaugeHasTheScaleOfTheReading(String scale, int said, Severity severity) {
+        Measurement m = measure(part("P1", 6.5), TestingProperties.SHORE_A, 3.0, 45, 46, 45, 46, 45);
+        Instrument gauge = MODEL.createInstrument();
+        gauge.setName("G1");
+        gauge.setScale(scale);
+        m.setInstrument(gauge);
+        List<Finding> found = find(new GaugeScaleRule());
+        assertEquals(said, found.size(), found.toString());
+        found.forEach(f -> assertEquals(severity, f.severity()));
     }
 
     @Test

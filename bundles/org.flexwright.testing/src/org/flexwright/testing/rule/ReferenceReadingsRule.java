@@ -14,7 +14,7 @@ public final class ReferenceReadingsRule implements FindingRule {
     /** Id of this rule. */
     public static final String ID = "testing.reference-readings";
 
-    private static final List<Pieces.Look> LOOKS = List.of(new ApparentHardnessRule(), new FewReadingsRule(), new DwellRule(), new WindowRule(), new ProtocolRule());
+    private static final List<Pieces.Look> LOOKS = List.of(new ApparentHardnessRule(), new FewReadingsRule(), new DwellRule(), new WindowRule(), new ProtocolRule(), new GaugeScaleRule());
 
     @Override
     public String id() {
