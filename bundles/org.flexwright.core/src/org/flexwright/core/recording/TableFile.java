@@ -4,11 +4,14 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 import org.flexwright.core.Message;
 import org.flexwright.core.Watch;
+import org.flexwright.core.field.FieldText;
 import org.flexwright.core.session.RefusedException;
 import org.flexwright.model.ChannelRole;
 import org.flexwright.quantity.QuantityKind;
@@ -58,7 +61,7 @@ final class TableFile {
         }
         this.timeColumn = time;
         this.slot = new int[widest];
-        java.util.Arrays.fill(slot, -1);
+        Arrays.fill(slot, -1);
         for (int i = 0; i < uses.length; i++) {
             slot[uses[i].column() - 1] = i;
         }
@@ -133,7 +136,7 @@ final class TableFile {
                 if (held >= LONGEST_LINE) {
                     throw refused("line.long", fileName, line + 1);
                 }
-                buffer = java.util.Arrays.copyOf(buffer, held * 2);
+                buffer = Arrays.copyOf(buffer, held * 2);
             }
             watch.check();
             int n = in.read(buffer, held, buffer.length - held);
@@ -231,12 +234,12 @@ final class TableFile {
         if (timeColumn >= 0) {
             double time = columns[timeColumn].next;
             if (time < lastTime) {
-                throw refused("time.back", fileName, line, org.flexwright.core.field.FieldText.digits(lastTime), org.flexwright.core.field.FieldText.digits(time));
+                throw refused("time.back", fileName, line, FieldText.digits(lastTime), FieldText.digits(time));
             }
             lastTime = time;
         }
         if (rows == mostRows) {
-            throw refused("rows.many", fileName, String.format("%,d", mostRows), uses.length);
+            throw refused("rows.many", fileName, String.format(Locale.ROOT, "%,d", mostRows), uses.length);
         }
         for (Column c : columns) {
             c.keep(rows);
