@@ -90,7 +90,7 @@ final class BounceResults {
             double relative = Math.hypot(2 * Math.hypot(impacts.get(0).uncertainty(), impacts.get(1).uncertainty()) / flights[0], HEIGHT_HALF_WIDTH / Math.sqrt(3) / height);
             add("rebound-drop" + id, which + "Rebound after the drop", TestingProperties.REBOUND_DROP, PERCENT * share, COVERAGE * PERCENT * share * relative, "%", FROM_HEIGHT);
             double first = BouncingBall.firstRestitution(height, flights[0]);
-            add("restitution-drop" + id, which + "Coefficient of restitution, first impact", null, first, COVERAGE * first * relative / 2, "", FROM_HEIGHT);
+            add("restitution-drop" + id, which + "Restitution, first impact", null, first, COVERAGE * first * relative / 2, "", FROM_HEIGHT);
         }
         if (flights.length < 2) {
             remarks.add(Say.caution(BouncingBall.SOURCE, height == null ? "bounce.two" : "bounce.two.height", which));
@@ -99,7 +99,7 @@ final class BounceResults {
         double e = BouncingBall.restitution(flights[0], flights[1]);
         double u = BouncingBall.restitutionUncertainty(flights[0], e, impacts.get(0).uncertainty(), impacts.get(1).uncertainty(), impacts.get(2).uncertainty());
         add("rebound-bounce" + id, which + "Rebound at the second impact", TestingProperties.REBOUND_BOUNCE, PERCENT * e * e, COVERAGE * PERCENT * 2 * e * u, "%", BouncingBall.SOURCE);
-        add("restitution" + id, which + "Coefficient of restitution, second impact", null, e, COVERAGE * u, "", BouncingBall.SOURCE);
+        add("restitution" + id, which + "Restitution, second impact", null, e, COVERAGE * u, "", BouncingBall.SOURCE);
         overAll(drop, id, which);
         double heard = BouncingBall.dropHeight(flights[0], e);
         double uHeard = BouncingBall.dropHeightUncertainty(flights[0], flights[1], impacts.get(0).uncertainty(), impacts.get(1).uncertainty(), impacts.get(2).uncertainty());
@@ -119,7 +119,7 @@ final class BounceResults {
         double e = Math.exp(line.slope());
         double scatter = StudentT.quantile(LEVEL, flights.length - 2) * line.slopeError().orElseThrow();
         double half = Math.max(scatter, COVERAGE * slopeUncertainty(drop, line));
-        add("restitution-fit" + id, which + "Coefficient of restitution over " + flights.length + " flights", null, e, half * e, "", BouncingBall.SOURCE);
+        add("restitution-fit" + id, which + "Restitution over " + flights.length + " flights", null, e, half * e, "", BouncingBall.SOURCE);
     }
 
     /** What the uncertainties of the moments do to the slope of the line. */

@@ -111,7 +111,9 @@ public final class FilmKind implements RecordingKind {
             return new Look(List.of(), List.of(), List.of(), remarks);
         }
         boolean down = Boolean.TRUE.equals(details.getHeightDown());
-        Columns all = new Columns(time.get().values(), Arrays.stream(height.get().values()).map(h -> down ? -h : h).toArray(), frame.isEmpty(), pixels.isEmpty());
+        double lowest = Arrays.stream(height.get().values()).max().orElse(0);
+        double[] heights = Arrays.stream(height.get().values()).map(h -> down ? lowest - h : h).toArray();
+        Columns all = new Columns(time.get().values(), heights, frame.isEmpty(), pixels.isEmpty());
         return look(recording, details, all, remarks);
     }
 

@@ -94,7 +94,7 @@ final class FilmResults {
             String title = c == 0 ? "Rebound after the drop" : "Rebound at impact " + (c + 1);
             double half = bounce.get().halfWidth();
             add("rebound-" + (c + 1), title, property, PERCENT * r, PERCENT * half, "%", FITTED);
-            add("restitution-" + (c + 1), "Coefficient of restitution, impact " + (c + 1), null, Math.sqrt(r), half / (2 * Math.sqrt(r)), "", FITTED);
+            add("restitution-" + (c + 1), "Restitution, impact " + (c + 1), null, Math.sqrt(r), half / (2 * Math.sqrt(r)), "", FITTED);
         }
     }
 
