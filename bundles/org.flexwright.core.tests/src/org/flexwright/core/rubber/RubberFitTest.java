@@ -55,6 +55,28 @@ class RubberFitTest {
         }
     }
 
+    /** Each point a hundred times over changes no coefficient; the errors shrink as they must. */
+    @Test
+    void manyPointsAreSearchedInTwoSteps() {
+        List<Point> many = new ArrayList<>();
+        for (int i = 0; i < 100; i++) {
+            many.addAll(Treloar.points());
+        }
+        RubberFit once = RubberFit.of(RubberForm.OGDEN_3, Treloar.points()).orElseThrow();
+        RubberFit often = RubberFit.of(RubberForm.OGDEN_3, many).orElseThrow();
+        for (int i = 0; i < 6; i++) {
+            assertEquals(once.coefficients().get(i).value(), often.coefficients().get(i).value(), 1e-5 * Math.abs(once.coefficients().get(i).value()));
+            assertEquals(once.coefficients().get(i).error().orElseThrow() * Math.sqrt(47.0 / (5300 - 6)), often.coefficients().get(i).error().orElseThrow(), 1e-3 * once.coefficients().get(i)
+                    .error().orElseThrow());
+        }
+    }
+
+    @Test
+    void pointsOfTheLawItselfBendNotOtherwise() {
+        assertFalse(RubberFit.of(RubberForm.YEOH, points(PolynomialLaw.yeoh(0.18, -0.001, 3e-5), 0, new Random(1))).orElseThrow().bendsOtherwise());
+        assertTrue(RubberFit.of(RubberForm.NEO_HOOKE, Treloar.points()).orElseThrow().bendsOtherwise());
+    }
+
     /** With chance of a known size on the stresses, the 95 % interval of E holds the true one about that often. */
     @Test
     void intervalsHoldWhatTheyPromise() {

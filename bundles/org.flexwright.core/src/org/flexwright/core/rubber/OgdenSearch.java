@@ -1,6 +1,7 @@
 package org.flexwright.core.rubber;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -12,6 +13,8 @@ import org.flexwright.numerics.SeparableFit;
 final class OgdenSearch {
     /** Exponents beyond are no rubber but a wall. */
     private static final double MOST = 30;
+    /** More points than these are not needed to tell one least from another. */
+    private static final int MOST_POINTS = 400;
     private static final double SAME = 1e-6;
     private static final double NO_TERM = 1e-6;
 
@@ -24,20 +27,34 @@ final class OgdenSearch {
      * @param reached      how many starts ended there
      */
     record Found(double[] coefficients, double sse, double[][] jacobian, int reached) {
+        double[] exponents() {
+            return IntStream.range(0, coefficients.length / 2).mapToDouble(t -> coefficients[2 * t + 1]).toArray();
+        }
     }
 
     private OgdenSearch() {
     }
 
-    /** All leasts that were found, closest first. */
+    /** All leasts that were found, closest first. Of many points, every so many are searched first and all only from what that found. */
     static List<Found> of(int terms, List<RubberFit.Point> points, double[] factors, Watch watch) {
+        int every = (points.size() + MOST_POINTS - 1) / MOST_POINTS;
+        if (every > 1) {
+            int[] some = IntStream.range(0, points.size()).filter(i -> i % every == 0).toArray();
+            List<Found> coarse = of(terms, IntStream.of(some).mapToObj(points::get).toList(), IntStream.of(some).mapToDouble(i -> factors[i]).toArray(), watch);
+            return search(points, factors, coarse.stream().map(Found::exponents).toList(), coarse.stream().map(Found::reached).toList(), watch);
+        }
+        List<double[]> starts = OgdenStarts.all(terms);
+        return search(points, factors, starts, Collections.nCopies(starts.size(), 1), watch);
+    }
+
+    private static List<Found> search(List<RubberFit.Point> points, double[] factors, List<double[]> starts, List<Integer> reached, Watch watch) {
         SeparableFit.Shape shape = new Powers(points, factors);
         double[] stress = IntStream.range(0, factors.length).mapToDouble(i -> factors[i] * points.get(i).stress()).toArray();
         List<Found> found = new ArrayList<>();
-        List<double[]> starts = OgdenStarts.all(terms);
-        for (double[] start : starts) {
+        for (int s = 0; s < starts.size(); s++) {
             watch.check();
-            SeparableFit.from(shape, new double[0][], stress, start, -MOST, MOST).filter(OgdenSearch::usable).ifPresent(fit -> add(found, sorted(fit)));
+            int ended = reached.get(s);
+            SeparableFit.from(shape, new double[0][], stress, starts.get(s), -MOST, MOST).filter(OgdenSearch::usable).ifPresent(fit -> add(found, sorted(fit, ended)));
         }
         found.sort(Comparator.comparingDouble(Found::sse));
         return found;
@@ -52,7 +69,7 @@ final class OgdenSearch {
         return true;
     }
 
-    private static Found sorted(SeparableFit fit) {
+    private static Found sorted(SeparableFit fit, int reached) {
         int terms = fit.parameters().length;
         List<Integer> order = IntStream.range(0, terms).boxed().sorted(Comparator.comparingDouble((Integer j) -> -fit.parameters()[j])).toList();
         double[] coefficients = new double[2 * terms];
@@ -66,7 +83,7 @@ final class OgdenSearch {
                 jacobian[i][2 * t + 1] = fit.jacobian()[i][terms + j];
             }
         }
-        return new Found(coefficients, fit.sse(), jacobian, 1);
+        return new Found(coefficients, fit.sse(), jacobian, reached);
     }
 
     private static void add(List<Found> all, Found one) {
@@ -74,7 +91,7 @@ final class OgdenSearch {
             Found other = all.get(i);
             if (Math.abs(other.sse() - one.sse()) <= SAME * other.sse() && near(other.coefficients(), one.coefficients())) {
                 Found better = one.sse() < other.sse() ? one : other;
-                all.set(i, new Found(better.coefficients(), better.sse(), better.jacobian(), other.reached() + 1));
+                all.set(i, new Found(better.coefficients(), better.sse(), better.jacobian(), other.reached() + one.reached()));
                 return;
             }
         }

@@ -36,6 +36,8 @@ public record RubberFit(RubberForm form, Weighting weighting, List<Point> points
     /** The stability of a law is looked at over some compression and some stretching at least. */
     private static final double NEARLY_ONE = 0.9;
     private static final double LEVEL = 0.95;
+    /** Share of the largest stress below which a residual is rounding. */
+    private static final double ROUNDING = 1e-9;
 
     /**
      * A measured point.
@@ -191,6 +193,9 @@ public record RubberFit(RubberForm form, Weighting weighting, List<Point> points
      * bends otherwise than the points, and the errors of the coefficients say too little.
      */
     public boolean bendsOtherwise() {
+        if (rms <= ROUNDING * points.stream().mapToDouble(p -> Math.abs(p.stress())).max().orElse(0)) {
+            return false;
+        }
         int plus = 0;
         int minus = 0;
         int runs = 0;
