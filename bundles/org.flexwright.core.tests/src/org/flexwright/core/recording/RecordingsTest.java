@@ -115,6 +115,8 @@ class RecordingsTest {
             Files.writeString(folder.resolve(r.getFile().getPath()), "3;0,2\n", StandardOpenOption.APPEND);
             RefusedException changed = assertThrows(RefusedException.class, () -> Recordings.data(s, r, KIND, Watch.NONE));
             assertEquals("file.changed", changed.sentence().key());
+            Files.writeString(folder.resolve(r.getFile().getPath()), "no table any more");
+            assertEquals("file.changed", assertThrows(RefusedException.class, () -> Recordings.data(s, r, KIND, Watch.NONE)).sentence().key());
             Files.delete(folder.resolve(r.getFile().getPath()));
             assertEquals("file.gone", assertThrows(RefusedException.class, () -> Recordings.data(s, r, KIND, Watch.NONE)).sentence().key());
         }

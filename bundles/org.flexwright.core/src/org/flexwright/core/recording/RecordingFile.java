@@ -2,6 +2,7 @@ package org.flexwright.core.recording;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.DigestInputStream;
@@ -11,6 +12,7 @@ import java.util.List;
 
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.flexwright.core.Watch;
+import org.flexwright.core.session.RefusedException;
 import org.flexwright.core.trial.Attachments;
 import org.flexwright.model.Attachment;
 import org.flexwright.model.Recording;
@@ -48,14 +50,25 @@ public record RecordingFile(Path file, String fileName, String sha256, Recording
     public RecordingData data(Watch watch) {
         MessageDigest digest = Attachments.digest();
         try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
-            RecordingData data = read(in, file, fileName, kind, table(), columns(), watch);
-            in.transferTo(java.io.OutputStream.nullOutputStream());
-            if (!HexFormat.of().formatHex(digest.digest()).equals(sha256)) {
-                throw TableFile.refused("file.changed", Recordings.name(recording), fileName);
+            RecordingData data;
+            try {
+                data = read(in, file, fileName, kind, table(), columns(), watch);
+            } catch (RefusedException e) {
+                // a file that was changed may not be readable any more: that it was changed is what matters then
+                requireUnchanged(in, digest);
+                throw e;
             }
+            requireUnchanged(in, digest);
             return data;
         } catch (IOException e) {
             throw TableFile.refused("file.gone", Recordings.name(recording), file.getFileName());
+        }
+    }
+
+    private void requireUnchanged(InputStream in, MessageDigest digest) throws IOException {
+        in.transferTo(OutputStream.nullOutputStream());
+        if (!HexFormat.of().formatHex(digest.digest()).equals(sha256)) {
+            throw TableFile.refused("file.changed", Recordings.name(recording), fileName);
         }
     }
 
