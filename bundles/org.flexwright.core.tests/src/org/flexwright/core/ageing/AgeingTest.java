@@ -156,7 +156,7 @@ class AgeingTest {
         }
         Drift drift = Drift.of(plan, Bench.FORCE);
         String said = drift.sentence().text();
-        assertTrue(said.startsWith("3 pieces went up by +0.107 N between 24 h and 30 d"), said);
+        assertTrue(said.startsWith("3 pieces went up by 0.107 N between 24 h and 30 d"), said);
         assertTrue(said.contains("0.092 \u2026 0.121 N"), said);
         assertTrue(drift.remarks().getFirst().text().contains("control piece"));
         PlotModel plot = drift.plot();

@@ -8,6 +8,7 @@ import java.util.Objects;
 
 import org.flexwright.core.Message;
 import org.flexwright.core.field.FieldText;
+import org.flexwright.core.field.Provenances;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.verdict.AgeSpan;
 import org.flexwright.core.view.Axis;
@@ -18,7 +19,9 @@ import org.flexwright.model.AgeingPoint;
 import org.flexwright.model.Censoring;
 import org.flexwright.model.Instrument;
 import org.flexwright.model.Measurement;
+import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Part;
+import org.flexwright.model.Provenance;
 import org.flexwright.model.Reading;
 import org.flexwright.model.Specimen;
 import org.flexwright.model.Trial;
@@ -111,8 +114,11 @@ public record Drift(AgeingPlan plan, PropertyDef property, List<AgeingSeries> se
         List<Reading> numbers = readings.stream().filter(r -> r.getValue() != null).toList();
         double low = median(numbers, Censoring.LESS_THAN, Double.NEGATIVE_INFINITY);
         double high = median(numbers, Censoring.MORE_THAN, Double.POSITIVE_INFINITY);
-        return new AgedValue(days, first.getAt(), numbers.size(), low, high, low == high ? half(numbers.size(), sd, times, step(gauge, property)) : null, first
-                .getSession(), gauge);
+        Double half = low == high ? half(numbers.size(), sd, times, step(gauge, property)) : null;
+        // What came with a reading, from a curve or a calculation, is no smaller for other readings beside it.
+        double own = low < high ? 0 : numbers.stream().flatMap(r -> Provenances.of(r, ModelPackage.Literals.READING__VALUE).stream()).map(Provenance::getUncertainty).filter(
+                Objects::nonNull).mapToDouble(Double::doubleValue).max().orElse(0);
+        return new AgedValue(days, first.getAt(), numbers.size(), low, high, own > 0 && (half == null || own > half) ? Double.valueOf(own) : half, first.getSession(), gauge);
     }
 
     private static double median(List<Reading> readings, Censoring open, double end) {
@@ -160,7 +166,9 @@ public record Drift(AgeingPlan plan, PropertyDef property, List<AgeingSeries> se
         Interval interval = interval(differences);
         String range = (FieldText.range(interval.low(), interval.high()) + " " + unit()).strip();
         String key = interval.low() > 0 ? "drift.up" : interval.high() < 0 ? "drift.down" : "drift.open";
-        return Message.of(Drift.class, key, signed(mean, (interval.high() - interval.low()) / 2), range, String.valueOf(differences.length), from, to);
+        double half = (interval.high() - interval.low()) / 2;
+        String amount = "drift.open".equals(key) ? signed(mean, half) : (FieldText.rounded(Math.abs(mean), half) + " " + unit()).strip();
+        return Message.of(Drift.class, key, amount, range, String.valueOf(differences.length), from, to);
     }
 
     /** Changes that read alike hide what a step of the gauge can hide, as everywhere. */

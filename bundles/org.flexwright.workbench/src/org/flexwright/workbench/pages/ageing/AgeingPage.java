@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.flexwright.core.Message;
 import org.flexwright.core.ageing.AgeingCheck;
 import org.flexwright.core.ageing.AgeingPlans;
@@ -63,6 +64,8 @@ final class AgeingPage extends BlockPage {
     private final Listing<List<String>> values;
     private final Listing<AgeingPoint> points;
     private final Block pointBlock;
+    private final Block valueBlock;
+    private final Composite files;
     private final PickBox<PropertyKey> what;
     private final PickBox<Trial> whose;
     private final Prose pieces;
@@ -78,16 +81,13 @@ final class AgeingPage extends BlockPage {
         said.setLayoutData(Grid.wide());
         chart = new ChartPane(drift.body(), kit());
         GridData room = Grid.wide();
-        room.heightHint = kit().grid().steps(64);
+        room.heightHint = kit().grid().steps(80);
         chart.setLayoutData(room);
         remarks = Prose.quiet(drift.body(), kit(), " ");
         remarks.setLayoutData(Grid.wide());
-        Composite bar = Flow.pane(drift.body(), kit(), Ink.PAPER);
-        bar.setLayoutData(Grid.wide());
-        ChartFiles.actions(bar, kit(), context, chart, context::status);
-        values = new Listing<>(drift.body(), kit(), "Values by piece and age", MOST, List.of(Column.text("Piece", 12, row -> row.get(0)), Column.number("Age, d", 8, row -> row.get(
-                1)), Column.text("Value", 20, row -> row.get(2)), Column.number("Readings", 8, row -> row.get(3)), Column.text("Session", 10, row -> row.get(4))));
-        values.control().setLayoutData(Grid.wide());
+        files = Flow.pane(drift.body(), kit(), Ink.PAPER);
+        files.setLayoutData(Grid.wide());
+        ChartFiles.actions(files, kit(), context, chart, context::status);
         Block when = new Block(body(), kit(), "When it is read", 1, Spacing.FIELDS);
         if (writable()) {
             when.action("&Add an age", this::addAge);
@@ -99,6 +99,10 @@ final class AgeingPage extends BlockPage {
         points.control().setLayoutData(Grid.wide());
         points.whenChosen(this::choose);
         pointBlock = new Block(body(), kit(), "Age", 1, Spacing.FIELDS);
+        valueBlock = new Block(body(), kit(), "Every value", 1, Spacing.FIELDS);
+        values = new Listing<>(valueBlock.body(), kit(), "Values by piece and age", MOST, List.of(Column.text("Piece", 12, row -> row.get(0)), Column.number("Age, d", 8, row -> row.get(
+                1)), Column.text("Value", 20, row -> row.get(2)), Column.number("Readings", 8, row -> row.get(3)), Column.text("Session", 10, row -> row.get(4))));
+        values.control().setLayoutData(Grid.wide());
         Block about = new Block(body(), kit(), "What is followed", 1, Spacing.FIELDS);
         planModel = FormModel.bound(context.session(), plan, PLAN);
         new FormPane(about.body(), kit(), Bindings.of(planModel, !writable())).setLayoutData(Grid.wide());
@@ -146,7 +150,12 @@ final class AgeingPage extends BlockPage {
         Optional<PropertyDef> property = property();
         checks = property.map(def -> AgeingPlans.checks(plan, def, Instant.now()).stream().collect(Collectors.groupingBy(AgeingCheck::point, LinkedHashMap::new, Collectors
                 .toList()))).map(m -> (Map<AgeingPoint, List<AgeingCheck>>) m).orElse(Map.of());
-        if (property.isPresent() && !plan.getSpecimens().isEmpty()) {
+        boolean known = property.isPresent() && !plan.getSpecimens().isEmpty();
+        shown(chart, known);
+        shown(remarks, known);
+        shown(files, known);
+        valueBlock.setShown(known);
+        if (known) {
             Drift drift = Drift.of(plan, property.get());
             said.setWords(drift.sentence().text());
             remarks.setWords(String.join(" ", drift.remarks().stream().map(Message::text).toList()));
@@ -172,6 +181,11 @@ final class AgeingPage extends BlockPage {
         whose.show(trials, of);
         pieces.setWords(plan.getSpecimens().isEmpty() ? "No piece yet." : plan.getSpecimens().stream().map(Drift::name).collect(Collectors.joining(", ")) + (plan.getFrom() == null
                 ? "; age counts from when each was made." : "; age counts from " + Moments.minute(plan.getFrom()) + "."));
+    }
+
+    private static void shown(Control control, boolean shown) {
+        ((GridData) control.getLayoutData()).exclude = !shown;
+        control.setVisible(shown);
     }
 
     private String due(AgeingPoint point) {
