@@ -141,7 +141,6 @@ public final class Names {
             case TargetSheet sheet -> "target sheet v" + sheet.getVersion();
             case Target target -> target.getKey() == null ? "target" : target.getKey().getProperty();
             case Instrument instrument -> instrument.getName();
-            case Recording recording -> ("recording " + Objects.toString(recording.getCode(), "")).strip();
             case Recipe recipe -> "recipe " + recipe.getCode() + " v" + recipe.getVersion();
             case Attachment attachment -> attachment.getFileName();
             case GaugeStudy study -> "gauge study " + study.getCode();
