@@ -37,6 +37,8 @@ public final class CurveProperties implements PropertySet {
     public static final String FIRST_LOOP_LOSS = "testing.first-loop-loss";
     /** Share of energy lost in a later loop. */
     public static final String LOOP_LOSS = "testing.loop-loss";
+    /** Share of energy lost in a press and release of a part. */
+    public static final String PRESS_LOSS = "testing.press-loss";
     /** Stress lost from the first loading to a later one. */
     public static final String SOFTENING = "testing.softening";
 
@@ -63,6 +65,9 @@ public final class CurveProperties implements PropertySet {
                         .derived("areas under loading and unloading")),
                 number(LOOP_LOSS, "Loss of a later loop", QuantityKind.FRACTION, STRIP, "Work not given back of work put in, after the first loading of the piece.", Source
                         .derived("areas under loading and unloading")),
+                number(PRESS_LOSS, "Loss of a press", QuantityKind.FRACTION, PART,
+                        "Work not given back of work put in, one press in and out; say which press it is, the first one loses more.", Source
+                                .derived("areas under pressing in and letting out")),
                 number(SOFTENING, "Softening", QuantityKind.FRACTION, STRIP, "Stress lost from the first to the last loading, at half the strain the first one reached.", Source
                         .derived("two stresses of one piece")),
                 number(RELAXATION_60, "Force relaxation, 1 s to 60 s", QuantityKind.FRACTION, STRIP,

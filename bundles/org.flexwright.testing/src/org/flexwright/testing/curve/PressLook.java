@@ -33,6 +33,10 @@ final class PressLook {
     private static final double BEYOND_NOISE = 0.05;
     private static final double STIFF_FROM = 0.1;
     private static final double STIFF_TO = 0.4;
+    private static final double PER_CENT = 100;
+    /** A press that stays farther in than this share of its travel was not let out. */
+    private static final double CLOSED = 0.2;
+    private static final Source AREAS = Source.derived("areas under pressing in and letting out");
     private static final Source OWN = Source.commonPractice("force gauge and travel of the same press");
 
     private static final Source STROKE = Source.commonPractice("doubt of the contact and flatness of the turning; the travel scale taken as exact");
@@ -66,12 +70,12 @@ final class PressLook {
         if (in.isEmpty()) {
             remarks.add(Say.caution(OWN, "curve.press.noWay"));
         } else {
-            read(trace, in.get());
+            read(trace, branches, in.get());
         }
         return new Look(List.of(plot(branches)), marks.all(), results, remarks);
     }
 
-    private void read(Trace trace, Trace.Branch in) {
+    private void read(Trace trace, List<Trace.Branch> branches, Trace.Branch in) {
         int peak = peak(trace, in);
         boolean snaps = peak >= 0;
         int highest = snaps ? peak : trace.highest(in.from(), in.to());
@@ -101,6 +105,23 @@ final class PressLook {
             snap(trace, in, highest, top, contact, doubt, half);
         }
         stiffness(trace, in.from(), highest);
+        branches.stream().filter(b -> !b.out() && b.from() >= in.to()).findFirst().ifPresent(back -> loss(trace, in, back, contact));
+    }
+
+    /** What the part does not give back when it is let out again. */
+    private void loss(Trace trace, Trace.Branch in, Trace.Branch back, double contact) {
+        double put = trace.work(in.from(), in.to(), contact);
+        double given = -trace.work(back.from(), back.to(), contact);
+        if (!(put > 0)) {
+            return;
+        }
+        if (travel[back.to()] - contact > CLOSED * (travel[in.to()] - contact)) {
+            remarks.add(Say.caution(AREAS, "curve.press.open"));
+        }
+        if (recording.getCycle() == null) {
+            remarks.add(Say.note(AREAS, "curve.press.cycle"));
+        }
+        results.add(new RecordingResult("press-loss", Say.message("curve.result.press-loss").text(), CurveProperties.PRESS_LOSS, PER_CENT * (put - given) / put, null, "%", AREAS));
     }
 
     /** Row of the first peak behind which the force falls; -1 when it never does. A lead-in that only drifts down is no peak: the force must have risen to it by as much. */
