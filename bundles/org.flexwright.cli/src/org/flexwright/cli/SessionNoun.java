@@ -167,7 +167,7 @@ final class SessionNoun extends Noun {
                 read(services, m, reply);
             }
             services.registries().findings().check(project, services.clock().instant()).stream().filter(f -> f.subject().equals(of.getId()))
-                    .forEach(f -> reply.finding(f, Names.of(of), FindingService.overridden(f, project).isPresent()));
+                    .forEach(f -> reply.finding(f, "Session " + Objects.toString(of.getCode(), ""), FindingService.overridden(f, project).isPresent()));
             return reply;
         }
 

@@ -198,7 +198,7 @@ final class ReadingSetup extends Composite {
             FieldControl control = new FieldControl(conditions, kit, Bindings.of(form, field, false));
             control.setStacked(true);
             control.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, field.type() == FieldType.TEXT, false));
-            kit.chars(control.input(), field.type() == FieldType.QUANTITY ? 8 : 16);
+            kit.chars(control.input(), field.type() == FieldType.QUANTITY ? 8 : 20);
         }
         FieldControl count = new FieldControl(conditions, kit, Bindings.of(wanted, WANTED, false));
         count.setStacked(true);
