@@ -130,7 +130,9 @@ public final class Drawings {
             pen.text(LEFT - 7, y(plot, tick.value()) + 4, tick.label(), Anchor.END, Style.LABEL);
         }
         for (Tick tick : plot.x().ticks()) {
-            pen.text(x(plot, tick.value()), floor + 16, tick.label(), Anchor.MIDDLE, Style.LABEL);
+            double half = tick.label().length() * LETTER / 2;
+            boolean edge = x(plot, tick.value()) + half > WIDTH; // a long number at the end would be cut off
+            pen.text(edge ? WIDTH : x(plot, tick.value()), floor + 16, tick.label(), edge ? Anchor.END : Anchor.MIDDLE, Style.LABEL);
         }
         plot.lines().forEach(level -> pen.line(LEFT, y(plot, level.y()), WIDTH - RIGHT, y(plot, level.y()), Style.LEVEL).text(WIDTH - RIGHT - 2, y(plot,
                 level.y()) - 4, level.label(), Anchor.END, Style.LABEL));

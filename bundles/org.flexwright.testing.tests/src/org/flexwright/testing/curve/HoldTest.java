@@ -78,6 +78,9 @@ class HoldTest {
         assertEquals(List.of("hold-begin", "hold-end"), look.marks().stream().map(FoundMark::name).toList());
         assertEquals(3, look.marks().get(0).position(), 0.02);
         look.plots().forEach(p -> assertFalse(p.whole(100).series().isEmpty()));
+        List<String> decades = look.plots().get(1).whole(500).x().ticks().stream().map(t -> t.label()).toList();
+        assertTrue(decades.containsAll(List.of("0.1", "1", "10", "100")), decades.toString());
+        assertEquals(2, look.plots().get(1).whole(500).series().size(), "recorded and fitted");
         look.remarks().forEach(r -> assertFalse(r.message().text().isBlank()));
     }
 

@@ -222,27 +222,19 @@ final class HoldLook {
             y[i] = fit.at(t);
         }
         curves.add(new Curve(Say.message("hold.curve.fit", fit.terms().size()).text(), x, y));
-        double[] over = new double[held.length];
-        double[] residual = new double[held.length];
-        int n = 0;
-        for (int i = 0; i < held.length; i++) {
-            if (held[i] > 0) {
-                over[n] = Math.log10(held[i]);
-                residual[n++] = left[i] - fit.at(held[i]);
-            }
+        double[] lasting = Arrays.stream(x).map(at -> at - begin).toArray();
+        double[] share = Arrays.stream(left).map(force -> PER_CENT * force / fit.instant()).toArray();
+        double[] over = new double[left.length];
+        for (int i = 0; i < over.length; i++) {
+            over[i] = left[i] - fit.at(held[i]);
         }
-        double[] shareLeft = new double[n];
-        int m = 0;
-        for (int i = 0; i < held.length; i++) {
-            if (held[i] > 0) {
-                shareLeft[m++] = PER_CENT * left[i] / fit.instant();
-            }
-        }
-        double[] across = Arrays.copyOf(over, n);
-        plots.add(new CurvePlot("decades", Say.message("hold.plot.decades").text(), false, Say.message("hold.axis.decades").text(), "", Say.message("hold.axis.left").text(), "%", List.of(
-                new Curve(Say.message("hold.curve.recorded").text(), across, shareLeft))));
-        plots.add(new CurvePlot("residuals", Say.message("hold.plot.residuals").text(), false, Say.message("hold.axis.decades").text(), "", Say.message("hold.axis.residual").text(), unit, List.of(
-                new Curve(Say.message("hold.curve.residual").text(), across, Arrays.copyOf(residual, n)))));
+        plots.add(decades("decades", Say.message("hold.axis.left").text(), "%", List.of(DecadePlot.curve(Say.message("hold.curve.recorded").text(), held, share), DecadePlot.curve(Say.message(
+                "hold.curve.fit", fit.terms().size()).text(), lasting, Arrays.stream(y).map(force -> PER_CENT * force / fit.instant()).toArray()))));
+        plots.add(decades("residuals", Say.message("hold.axis.residual").text(), unit, List.of(DecadePlot.curve(Say.message("hold.curve.residual").text(), held, over))));
+    }
+
+    private static RecordingPlot decades(String id, String quantity, String unit, List<Curve> curves) {
+        return new DecadePlot(new CurvePlot(id, Say.message("hold.plot." + id).text(), false, Say.message("hold.axis.since").text(), "s", quantity, unit, curves));
     }
 
     private static RecordingResult result(String id, String title, double value, OptionalDouble half, String unit) {
