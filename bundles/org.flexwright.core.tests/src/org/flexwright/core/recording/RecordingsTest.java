@@ -25,6 +25,7 @@ import org.flexwright.core.Watch;
 import org.flexwright.core.field.Provenances;
 import org.flexwright.core.property.PropertyCatalogue;
 import org.flexwright.core.property.PropertyDef;
+import org.flexwright.core.reading.ReadingPrinter;
 import org.flexwright.core.session.ModelThread;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.session.ProjectStore;
@@ -202,6 +203,11 @@ class RecordingsTest {
             assertEquals(1, Recordings.kept(r).size());
             assertEquals(2, m.getReadings().size());
             assertEquals(0.1, m.getReadings().get(1).getValue() - m.getReadings().get(0).getValue(), 1e-12);
+            assertEquals("0.9 N", ReadingPrinter.print(FORCE, m.getReadings().get(1)), "two digits of its band of 0.007, and no more");
+            m.getReadings().get(1).setValue(0.923456);
+            assertEquals("0.9235 N", ReadingPrinter.print(FORCE, m.getReadings().get(1)));
+            m.getReadings().get(1).setTypedAs("0.923456 N");
+            assertEquals("0.923456 N", ReadingPrinter.print(FORCE, m.getReadings().get(1)), "what was typed stays");
             assertEquals(0.007, Provenances.of(m.getReadings().get(1), ModelPackage.Literals.READING__VALUE).orElseThrow().getUncertainty(), 1e-12);
         }
     }
