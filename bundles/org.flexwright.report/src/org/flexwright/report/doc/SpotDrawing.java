@@ -42,9 +42,8 @@ public final class SpotDrawing {
         } else {
             pen.image(x, EDGE, width, height, picture);
         }
-        for (SpotView.Dot dot : view.dots()) {
-            dot(pen, dot, x + share(dot.place().getAcross()) * width, EDGE + share(dot.place().getDown()) * height, picture != null);
-        }
+        view.dots().forEach(dot -> name(pen, dot, x + share(dot.place().getAcross()) * width, EDGE + share(dot.place().getDown()) * height));
+        view.dots().forEach(dot -> dot(pen, dot, x + share(dot.place().getAcross()) * width, EDGE + share(dot.place().getDown()) * height));
         legend(pen, view, EDGE + height + DOT);
         return pen.done(WIDTH + 2 * EDGE, EDGE + height + DOT + LEGEND, view.title() + ". " + String.join("; ", view.dots().stream().map(SpotView.Dot::words).toList()) + ".");
     }
@@ -53,16 +52,17 @@ public final class SpotDrawing {
         return value == null ? 0.5 : value;
     }
 
-    /** The name stands on paper of its own where a photo lies behind it. */
-    private static void dot(Drawing.Pen pen, SpotView.Dot dot, double x, double y, boolean photo) {
+    /** The name stands on paper of its own, under all dots, so that none hides a value. */
+    private static void name(Drawing.Pen pen, SpotView.Dot dot, double x, double y) {
         String name = dot.place().getSpot() == null ? "" : dot.place().getSpot();
         double middle = Math.clamp(x, EDGE + name.length() * LETTER / 2, Math.max(EDGE + name.length() * LETTER / 2, WIDTH + EDGE - name.length() * LETTER / 2));
-        if (photo) {
-            pen.rectangle(middle - name.length() * LETTER / 2 - 2, y + DOT + 2, name.length() * LETTER + 4, 14, Style.PAPER);
-        }
+        pen.rectangle(middle - name.length() * LETTER / 2 - 2, y + DOT + 2, name.length() * LETTER + 4, 14, Style.PAPER);
+        pen.text(middle, y + DOT + 13, name, Anchor.MIDDLE, Style.LABEL);
+    }
+
+    private static void dot(Drawing.Pen pen, SpotView.Dot dot, double x, double y) {
         pen.circle(x, y, DOT, dot.read() ? SHADES.get(dot.step()) : Style.UNREAD);
         pen.text(x, y + 4.5, dot.figure(), Anchor.MIDDLE, dot.step() >= DARK ? Style.VALUE_LIGHT : Style.VALUE);
-        pen.text(middle, y + DOT + 13, name, Anchor.MIDDLE, Style.LABEL);
     }
 
     private static void legend(Drawing.Pen pen, SpotView view, double top) {

@@ -166,6 +166,7 @@ final class SpotCanvas extends Canvas {
             Rectangle size = photo.getBounds();
             gc.drawImage(photo, 0, 0, size.width, size.height, room.x, room.y, room.width, room.height);
         }
+        dots.forEach(dot -> name(gc, dot, at(dot.place(), room)));
         dots.forEach(dot -> dot(gc, dot, at(dot.place(), room)));
         if (view != null && !Double.isNaN(view.low())) {
             legend(gc, room);
@@ -193,13 +194,17 @@ final class SpotCanvas extends Canvas {
         gc.setForeground(kit.color(dot.read() ? Palette.onShade(dot.step()) : Ink.INK));
         Point figure = gc.textExtent(dot.figure());
         gc.drawText(dot.figure(), at.x - figure.x / 2, at.y - figure.y / 2, true);
+    }
+
+    /** Names lie under all dots, so that none hides a value. */
+    private void name(GC gc, SpotView.Dot dot, Point at) {
         gc.setFont(kit.type().font(Role.BODY));
         String name = dot.place().getSpot() == null ? "" : dot.place().getSpot();
         Point words = gc.textExtent(name);
         int x = Math.clamp(at.x - words.x / 2, 0, Math.max(0, getClientArea().width - words.x));
         gc.setBackground(kit.color(Ink.PAPER));
         gc.setForeground(kit.color(Ink.INK));
-        gc.drawText(name, x, at.y + r + 2, false);
+        gc.drawText(name, x, at.y + radius() + 2, false);
     }
 
     private void legend(GC gc, Rectangle room) {
