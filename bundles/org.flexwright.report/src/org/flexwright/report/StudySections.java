@@ -56,7 +56,7 @@ final class StudySections {
             case GaugeOutcome.Refused no -> blocks.say(no.sentence().text());
             case GaugeResult result -> {
                 blocks.say("Standard deviations; line: 95 % interval.", Tone.QUIET).add(Drawings.bars(GaugeViews.components(result))).items(GaugeViews.sentences(result));
-                blocks.say(GaugeResult.SOURCE.display() + ". " + GaugeResult.INTERVALS.display() + ".", Tone.QUIET);
+                blocks.say("[" + GaugeResult.SOURCE.display() + "; " + GaugeResult.INTERVALS.display() + "]", Tone.QUIET);
             }
         }
         GaugeViews.readings(table, def.get()).ifPresent(plot -> blocks.add(Drawings.plot(plot)));

@@ -87,7 +87,7 @@ class ReadingsAreNoPartsTest {
         List<Object> said = new ArrayList<>();
         Comparison comparison = Comparison.of(project, PROPERTIES, route -> Optional.empty(), true);
         comparison.cells().forEach(row -> row.forEach(cell -> said.add(List.of(cell.value(), cell.word(), String.valueOf(cell.strip()), cell.judgement().n(),
-                String.valueOf(cell.judgement().interval()), cell.judgement().reason().text(), cell.judgement().moreParts(), cell.judgement().notes()))));
+                String.valueOf(cell.judgement().interval()), cell.judgement().reason().text(), cell.judgement().moreParts(), withoutAdvice(cell.judgement().notes())))));
         for (Trial trial : project.getTrials()) {
             List<PartValue> force = PartValues.of(trial, Bench.key(Bench.FORCE), Bench.FORCE);
             said.add(force.stream().map(v -> List.of(v.part(), v.low(), v.high())).toList());
@@ -106,5 +106,10 @@ class ReadingsAreNoPartsTest {
             again(project, random);
             assertEquals(once, said(project), "seed " + seed);
         }
+    }
+
+    /** What would settle a verdict may well rest on how the readings scatter; the verdict may not. */
+    private static List<org.flexwright.core.Message> withoutAdvice(List<org.flexwright.core.Message> notes) {
+        return notes.stream().filter(note -> !note.key().startsWith("helps.")).toList();
     }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
-import org.flexwright.core.Message;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.model.Censoring;
 import org.flexwright.model.GaugeCell;
@@ -94,10 +93,5 @@ public record ReadingScatter(double sd, double df, String from) {
     /** Standard deviation that reading alone gives the values of these parts, each the median of its readings. */
     double amongValues(List<PartValue> parts) {
         return Math.sqrt(parts.stream().mapToDouble(p -> ofMedian(Math.max(1, p.readings()))).map(u -> u * u).average().orElse(0));
-    }
-
-    /** The scatter with unit. */
-    Message words(Case the) {
-        return Case.message("scatter", the.number(sd, 0), from);
     }
 }

@@ -143,7 +143,14 @@ final class GaugeGrid extends Composite {
     /** Writes down what a field holds; false when it is not understood: then it stays as typed. */
     private boolean take(Place place) {
         Text field = fields.get(place);
-        if (field == null || field.isDisposed() || property == null || field.getText().equals(field.getData())) {
+        if (field == null || field.isDisposed() || property == null) {
+            return true;
+        }
+        if (field.getText().equals(field.getData())) {
+            if (!Kit.descriptionOf(field).isEmpty()) {
+                Kit.describe(field, "");
+                doing.say("");
+            }
             return true;
         }
         GaugeTable table = GaugeTable.of(study);

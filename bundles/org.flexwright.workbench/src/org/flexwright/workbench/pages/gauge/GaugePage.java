@@ -162,7 +162,7 @@ final class GaugePage extends BlockPage {
             if (GaugeStudies.keptWithGauge(result)) {
                 say("Its repeatability stands with the gauge as its own spread.", Ink.IN);
             }
-            say(GaugeResult.SOURCE.display() + ". " + GaugeResult.INTERVALS.display() + ".", Ink.QUIET);
+            say("[" + GaugeResult.SOURCE.display() + "; " + GaugeResult.INTERVALS.display() + "]", Ink.QUIET);
         } else {
             say(outcome instanceof GaugeOutcome.Refused no ? no.sentence().text() : "Choose what is read first.", Ink.INK);
         }
