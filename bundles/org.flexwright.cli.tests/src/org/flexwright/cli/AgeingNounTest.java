@@ -49,7 +49,7 @@ class AgeingNounTest {
         assertTrue(bench.ok("ageing", "due").out().contains("Nothing is due"), "all read");
 
         Bench.Run density = bench.ok("calc", "keep", "testing.density", "--for", "T01/P1", "--set", "inAir=9.90g", "--set", "inWater=1.10g", "--set", "water=21degC");
-        assertTrue(density.out().contains("Kept as a reading of T01 P1"), density.out());
+        assertTrue(density.out().contains("Kept as a reading of T01/P1"), density.out());
         Bench.Run floats = bench.run("calc", "keep", "testing.density", "--for", "T01/P1", "--set", "inWater=-0.2g");
         assertTrue(floats.out().contains("sinker"), floats.out() + floats.err());
         Bench.Run soak = bench.ok("calc", "keep", "testing.soak", "--for", "T01/P1");

@@ -18,6 +18,7 @@ import org.flexwright.core.ageing.Drift;
 import org.flexwright.core.field.FieldDescriptors;
 import org.flexwright.core.field.FieldInput;
 import org.flexwright.core.naming.Find;
+import org.flexwright.core.naming.Names;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.verdict.AgeSpan;
@@ -129,7 +130,7 @@ final class AgeingNoun extends Noun {
             List<AgeingCheck> at = AgeingPlans.checks(plan, def, now).stream().filter(c -> c.point() == point).filter(c -> all || c.state() == AgeingState.DUE
                     || c.state() == AgeingState.COMING).toList();
             Map<String, List<String>> byWord = new LinkedHashMap<>();
-            at.forEach(c -> byWord.computeIfAbsent(c.state().word(), w -> new ArrayList<>()).add(Drift.name(c.piece())));
+            at.forEach(c -> byWord.computeIfAbsent(c.state().word(), w -> new ArrayList<>()).add(Names.piece(c.piece())));
             byWord.forEach((word, names) -> reply.line(String.format("  %-6s ± %-7s %-12s %s%s", age(point), AgeSpan.text(AgeingPlans.give(point) * HOURS_PER_DAY), word, String
                     .join(", ", names), at.getFirst().due() == null ? "" : "   from " + Words.moment(at.getFirst().due())) + Words.tail("   because ", point.getSkipped())));
             at.forEach(c -> reply.item(row(c, def)));
@@ -140,7 +141,7 @@ final class AgeingNoun extends Noun {
         Map<String, Object> row = new LinkedHashMap<>();
         row.put("plan", Drift.title(check.plan(), def));
         row.put("property", def.id());
-        row.put("piece", Drift.name(check.piece()));
+        row.put("piece", Names.piece(check.piece()));
         row.put("days", check.point().getDays());
         row.put("give", AgeingPlans.give(check.point()));
         row.put("due", check.due() == null ? null : check.due().toString());
@@ -161,7 +162,7 @@ final class AgeingNoun extends Noun {
             List<AgeingCheck> open = AgeingPlans.open(session.project(), services.registries().properties(), services.clock().instant());
             for (AgeingCheck check : open) {
                 PropertyDef def = property(services, check.plan());
-                reply.line(String.format("%-9s %-9s %-8s %s   from %s, give or take %s", check.state().word(), Drift.name(check.piece()), age(check.point()), Drift.title(check.plan(), def), Words
+                reply.line(String.format("%-9s %-9s %-8s %s   from %s, give or take %s", check.state().word(), Names.piece(check.piece()), age(check.point()), Drift.title(check.plan(), def), Words
                         .moment(check.due()), AgeSpan.text(AgeingPlans.give(check.point()) * HOURS_PER_DAY)));
                 reply.item(row(check, def));
             }

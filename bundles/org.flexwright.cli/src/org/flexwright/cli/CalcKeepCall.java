@@ -10,6 +10,7 @@ import org.flexwright.core.calc.CalculationResult;
 import org.flexwright.core.calc.CalculationRunner;
 import org.flexwright.core.field.FieldDescriptor;
 import org.flexwright.core.naming.Find;
+import org.flexwright.core.naming.Names;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.model.Instrument;
 import org.flexwright.model.Measurement;
@@ -82,6 +83,6 @@ final class CalcKeepCall extends ProjectCall {
             key.setPieceKind(on.getPieceKind());
         }
         project.execute("Keep " + found.info().title(), edit -> CalculatedReadings.keep(edit, on, found, result, services.registries().properties(), key, in, gauge, probe.getAt()));
-        return reply.line("Kept as a reading of " + org.flexwright.core.ageing.Drift.name(on) + ".");
+        return reply.line("Kept as a reading of " + Names.piece(on) + ".");
     }
 }

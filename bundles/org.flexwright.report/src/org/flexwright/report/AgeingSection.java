@@ -10,6 +10,7 @@ import org.flexwright.core.Message;
 import org.flexwright.core.ageing.AgeingCheck;
 import org.flexwright.core.ageing.AgeingPlans;
 import org.flexwright.core.ageing.Drift;
+import org.flexwright.core.naming.Names;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.registry.Registries;
 import org.flexwright.core.verdict.AgeSpan;
@@ -49,7 +50,7 @@ final class AgeingSection {
         AgeingPlans.checks(plan, property, now).forEach(c -> byAge.computeIfAbsent(c.point(), p -> new ArrayList<>()).add(c));
         byAge.forEach((point, checks) -> {
             Map<String, List<String>> byWord = new LinkedHashMap<>();
-            checks.forEach(c -> byWord.computeIfAbsent(c.state().word(), w -> new ArrayList<>()).add(Drift.name(c.piece())));
+            checks.forEach(c -> byWord.computeIfAbsent(c.state().word(), w -> new ArrayList<>()).add(Names.piece(c.piece())));
             byWord.forEach((word, pieces) -> rows.add(List.of(AgeSpan.text(point.getDays() * HOURS_PER_DAY), AgeSpan.text(AgeingPlans.give(point) * HOURS_PER_DAY), checks.getFirst()
                     .due() == null ? "" : Report.moment(checks.getFirst().due()), word + (point.getSkipped() == null || point.getSkipped().isBlank() ? "" : ": " + point
                             .getSkipped()), String.join(", ", pieces))));

@@ -151,10 +151,10 @@ public final class TestingProperties implements PropertySet {
         return chosen.note() == null ? Optional.empty() : Optional.of(new Redirect(chosen.property(), chosen.note()));
     }
 
-    /** How a durometer was held and on what. */
+    /** How a durometer was held and on what; in what a weighed piece lay. */
     @Override
     public EClass details(String property) {
-        return Readings.durometer(property) ? TestingDataPackage.Literals.HARDNESS_DETAILS : null;
+        return Readings.durometer(property) ? TestingDataPackage.Literals.HARDNESS_DETAILS : MASS.equals(property) ? TestingDataPackage.Literals.SOAK_DETAILS : null;
     }
 
     /** What the handbook chart says beside a hardness of the material; an apparent hardness has no chart. */

@@ -123,7 +123,7 @@ class AgeingTest {
         assertEquals(List.of(), findings(3));
         List<Finding> due = findings(7);
         assertEquals(1, due.size());
-        assertTrue(due.getFirst().message().text().startsWith("over age: T01 P1, T01 P2, T01 P3 to be read at 7 d, give or take 25 h"), due.getFirst().message().text());
+        assertTrue(due.getFirst().message().text().startsWith("over age: T01/P1, T01/P2, T01/P3 to be read at 7 d, give or take 25 h"), due.getFirst().message().text());
         assertEquals(2, findings(31).size(), "one missed, one due");
         session.project().getAgeingPlans().getFirst().setRemind(false);
         assertEquals(List.of(), findings(31));

@@ -9,6 +9,7 @@ import java.util.Objects;
 import org.flexwright.core.Message;
 import org.flexwright.core.field.FieldText;
 import org.flexwright.core.field.Provenances;
+import org.flexwright.core.naming.Names;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.verdict.AgeSpan;
 import org.flexwright.core.view.Axis;
@@ -20,11 +21,9 @@ import org.flexwright.model.Censoring;
 import org.flexwright.model.Instrument;
 import org.flexwright.model.Measurement;
 import org.flexwright.model.ModelPackage;
-import org.flexwright.model.Part;
 import org.flexwright.model.Provenance;
 import org.flexwright.model.Reading;
 import org.flexwright.model.Specimen;
-import org.flexwright.model.Trial;
 import org.flexwright.numerics.Descriptive;
 import org.flexwright.numerics.Interval;
 import org.flexwright.numerics.Intervals;
@@ -79,7 +78,7 @@ public record Drift(AgeingPlan plan, PropertyDef property, List<AgeingSeries> se
         read.forEach((piece, sessions) -> {
             List<AgedValue> values = sessions.stream().map(one -> value(plan, piece, one, property, sd, times)).toList();
             if (!values.isEmpty()) {
-                series.add(new AgeingSeries(piece, name(piece), values));
+                series.add(new AgeingSeries(piece, Names.piece(piece), values));
             }
         });
         return new Drift(plan, property, series);
@@ -142,12 +141,6 @@ public record Drift(AgeingPlan plan, PropertyDef property, List<AgeingSeries> se
         String unit = gauge.getUnit() == null ? "" : gauge.getUnit();
         return property.kind() == QuantityKind.NUMBER || unit.isBlank() ? gauge.getResolution() : Units.find(property.kind(), unit).map(u -> gauge.getResolution() * u.factor())
                 .orElse(0.0);
-    }
-
-    /** What a piece is called: a part with its trial. */
-    public static String name(Specimen piece) {
-        String code = piece.getCode() == null ? words("unnamed") : piece.getCode();
-        return piece instanceof Part && piece.eContainer() instanceof Trial trial && trial.getCode() != null ? trial.getCode() + " " + code : code;
     }
 
     /** The change of the pieces together in one sentence; says what is missing when there is none to tell. */

@@ -158,6 +158,12 @@ public final class Names {
         };
     }
 
+    /** A piece as it can be typed: {@code T05/P1}; a reference part or control piece by its code or name. */
+    public static String piece(Specimen piece) {
+        String own = filled(piece.getCode()) ? piece.getCode() : of(piece);
+        return piece.eContainer() instanceof Trial trial && filled(trial.getCode()) ? trial.getCode() + "/" + own : own;
+    }
+
     /** The short code of a thing, empty where it has none. */
     public static String code(EObject object) {
         return text(object, "code");

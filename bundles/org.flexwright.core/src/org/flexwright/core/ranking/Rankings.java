@@ -58,8 +58,7 @@ public final class Rankings {
 
     /** What a piece is called in a ranking: {@code T05/P1}, a reference part or control piece by its code or name. */
     public static String name(Specimen piece) {
-        String own = piece.getCode() == null || piece.getCode().isBlank() ? Names.of(piece) : piece.getCode();
-        return piece.eContainer() instanceof Trial trial && trial.getCode() != null ? trial.getCode() + "/" + own : own;
+        return Names.piece(piece);
     }
 
     /** Every piece that can be ranked: reference parts, then parts of trials, then control pieces. */

@@ -21,6 +21,7 @@ import org.flexwright.model.Part;
 import org.flexwright.model.PropertyKey;
 import org.flexwright.model.Reading;
 import org.flexwright.testing.TestingProperties;
+import org.flexwright.testing.data.SoakDetails;
 import org.flexwright.testing.data.TestingDataFactory;
 import org.junit.jupiter.api.Test;
 
@@ -140,7 +141,9 @@ class PieceMeasuresTest {
         reading.setValue(grams);
         measurement.getReadings().add(reading);
         if (soaked) {
-            measurement.setDetails(TestingDataFactory.eINSTANCE.createSoakDetails());
+            SoakDetails details = TestingDataFactory.eINSTANCE.createSoakDetails();
+            details.setLiquid("white oil");
+            measurement.setDetails(details);
         }
         part.getMeasurements().add(measurement);
     }

@@ -125,7 +125,7 @@ public final class SoakCalculation implements Calculation<SoakCalculation.Inputs
         List<Measurement> masses = piece.getMeasurements().stream().filter(m -> m.getKey() != null && TestingProperties.MASS.equals(m.getKey().getProperty()) && m.getAt() != null && !grams(
                 m).isEmpty()).sorted(Comparator.comparing(Measurement::getAt)).toList();
         int soaked = 0;
-        while (soaked < masses.size() && !(masses.get(soaked).getDetails() instanceof SoakDetails)) {
+        while (soaked < masses.size() && !soaked(masses.get(soaked))) {
             soaked++;
         }
         List<Measurement> series = soaked == masses.size() ? masses : masses.subList(Math.max(0, soaked - 1), masses.size());
@@ -137,6 +137,10 @@ public final class SoakCalculation implements Calculation<SoakCalculation.Inputs
         inputs.put("weighings", series.stream().map(m -> FieldText.fixed(Duration.between(zero, m.getAt()).toSeconds() / SECONDS_PER_HOUR, 3) + " h; " + FieldText.fixed(Descriptive
                 .median(grams(m).stream().mapToDouble(Double::doubleValue).toArray()), 4) + " g").collect(Collectors.joining(" | ")));
         return inputs;
+    }
+
+    private static boolean soaked(Measurement measurement) {
+        return measurement.getDetails() instanceof SoakDetails details && (Boolean.TRUE.equals(details.getDrying()) || details.getLiquid() != null && !details.getLiquid().isBlank());
     }
 
     private static List<Double> grams(Measurement measurement) {

@@ -8,10 +8,10 @@ import java.util.Optional;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
-import org.flexwright.core.ageing.Drift;
 import org.flexwright.core.calc.CalculatedReadings;
 import org.flexwright.core.calc.Calculation;
 import org.flexwright.core.calc.CalculationResult;
+import org.flexwright.core.naming.Names;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.model.Project;
 import org.flexwright.model.Session;
@@ -51,7 +51,7 @@ final class KeepReading {
         pane.setLayoutData(Grid.wide());
         Composite line = Flow.pane(pane, kit, Ink.PANEL);
         line.setLayoutData(Grid.wide());
-        piece = new PickBox<>(line, kit, "Piece it was measured on", null, Drift::name);
+        piece = new PickBox<>(line, kit, "Piece it was measured on", null, Names::piece);
         when = new PickBox<>(line, kit, "Session it was measured in", "now, in no session", Sessions::words);
         kit.action(line, "Take what the &piece knows", this::take).setToolTipText("Weighings of the piece over time and the like, where this calculation can use them");
         keep = kit.action(line, "Keep as a &reading", this::keep);
@@ -93,7 +93,7 @@ final class KeepReading {
         if (piece.chosen() != null) {
             Map<String, String> known = calculation.inputsFrom(piece.chosen());
             inputs.type(known);
-            say(known.isEmpty() ? Drift.name(piece.chosen()) + " knows nothing that is an input here." : "taken from the readings of " + Drift.name(piece.chosen()));
+            say(known.isEmpty() ? Names.piece(piece.chosen()) + " knows nothing that is an input here." : "taken from the readings of " + Names.piece(piece.chosen()));
         }
     }
 
@@ -105,7 +105,7 @@ final class KeepReading {
             boolean kept = new Doing(session.get(), notice::say).edit("keep " + calculation.info().title(), edit -> CalculatedReadings.keep(edit, on, calculation, result, projects
                     .registries().properties(), null, in, null, in == null || in.getAt() == null ? edit.now() : in.getAt()));
             if (kept) {
-                say("✓ kept as a reading of " + Drift.name(on));
+                say("✓ kept as a reading of " + Names.piece(on));
             }
         }
     }

@@ -7,7 +7,6 @@ import org.eclipse.emf.ecore.EObject;
 import org.flexwright.core.ageing.AgeingCheck;
 import org.flexwright.core.ageing.AgeingPlans;
 import org.flexwright.core.ageing.AgeingState;
-import org.flexwright.core.ageing.Drift;
 import org.flexwright.core.naming.Names;
 import org.flexwright.core.property.PropertyCatalogue;
 import org.flexwright.core.verdict.AgeSpan;
@@ -40,7 +39,7 @@ record NextStep(String sentence, String action, Kind kind, EObject thing) {
             return of(project);
         }
         AgeingCheck first = due.getFirst();
-        String pieces = String.join(", ", due.stream().filter(c -> c.point() == first.point()).map(c -> Drift.name(c.piece())).toList());
+        String pieces = String.join(", ", due.stream().filter(c -> c.point() == first.point()).map(c -> Names.piece(c.piece())).toList());
         return new NextStep("To be read now, at an age of " + AgeSpan.text(first.point().getDays() * HOURS_PER_DAY) + ", give or take " + AgeSpan.text(AgeingPlans.give(first
                 .point()) * HOURS_PER_DAY) + ": " + pieces + " (" + Names.of(first.plan()) + ").", "Open the plan", Kind.OPEN, first.plan());
     }

@@ -16,6 +16,7 @@ import org.flexwright.core.find.Finding;
 import org.flexwright.core.find.FindingRule;
 import org.flexwright.core.find.RuleContext;
 import org.flexwright.core.find.Severity;
+import org.flexwright.core.naming.Names;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.verdict.AgeSpan;
 import org.flexwright.model.AgeingPlan;
@@ -68,7 +69,7 @@ public final class AgeingDueRule implements FindingRule {
     }
 
     private Finding finding(AgeingPlan plan, PropertyDef property, AgeingPoint point, List<AgeingCheck> checks, Severity severity, String key) {
-        String pieces = String.join(", ", checks.stream().map(c -> Drift.name(c.piece())).toList());
+        String pieces = String.join(", ", checks.stream().map(c -> Names.piece(c.piece())).toList());
         List<String> rests = checks.stream().map(c -> "piece=" + c.piece().getId()).toList();
         return Say.finding(this, severity, plan, "points", key, rests, SOURCE, Drift.title(plan, property), pieces, AgeSpan.text(point.getDays() * HOURS_PER_DAY), AgeSpan.text(
                 AgeingPlans.give(point) * HOURS_PER_DAY), checks.getFirst().due().atZone(ZoneOffset.UTC).toLocalDate().toString());

@@ -179,7 +179,7 @@ final class AgeingPage extends BlockPage {
         List<Trial> trials = context().session().project().getTrials().stream().filter(t -> !t.getParts().isEmpty()).toList();
         Trial of = plan.getSpecimens().isEmpty() || !(plan.getSpecimens().getFirst().eContainer() instanceof Trial trial) ? null : trial;
         whose.show(trials, of);
-        pieces.setWords(plan.getSpecimens().isEmpty() ? "No piece yet." : plan.getSpecimens().stream().map(Drift::name).collect(Collectors.joining(", ")) + (plan.getFrom() == null
+        pieces.setWords(plan.getSpecimens().isEmpty() ? "No piece yet." : plan.getSpecimens().stream().map(Names::piece).collect(Collectors.joining(", ")) + (plan.getFrom() == null
                 ? "; age counts from when each was made." : "; age counts from " + Moments.minute(plan.getFrom()) + "."));
     }
 
@@ -194,7 +194,7 @@ final class AgeingPage extends BlockPage {
 
     private String state(AgeingPoint point) {
         Map<String, List<String>> byWord = new LinkedHashMap<>();
-        checks.getOrDefault(point, List.of()).forEach(c -> byWord.computeIfAbsent(c.state().word(), w -> new ArrayList<>()).add(Drift.name(c.piece())));
+        checks.getOrDefault(point, List.of()).forEach(c -> byWord.computeIfAbsent(c.state().word(), w -> new ArrayList<>()).add(Names.piece(c.piece())));
         String states = byWord.entrySet().stream().map(e -> byWord.size() == 1 ? e.getKey() : e.getKey() + ": " + String.join(", ", e.getValue())).collect(Collectors.joining("; "));
         return point.getSkipped() == null || point.getSkipped().isBlank() ? states : states + ", because " + point.getSkipped();
     }
