@@ -99,10 +99,10 @@ final class BenchReading {
             return blocks;
         }
         blocks.add(new Block(recent.getFirst().text(), Size.ENTRY, Ink.INK, recent.getFirst().piece() + ", read last", ""));
+        entry.hints().forEach(hint -> blocks.add(Block.strong("\u25b2 " + hint, Ink.CAUTION)));
         if (!entry.controlShort().isEmpty()) {
             blocks.add(Block.strong(entry.controlShort(), Ink.CAUTION));
         }
-        entry.hints().forEach(hint -> blocks.add(Block.strong("\u25b2 " + hint, Ink.CAUTION)));
         blocks.add(Block.text(entry.summary().isEmpty() ? entry.before() : entry.summary()));
         if (recent.size() > 1) {
             blocks.add(Block.quiet("Before: " + String.join(",  ", recent.stream().skip(1).map(r -> r.piece() + " " + r.text()).toList())));
