@@ -21,6 +21,7 @@ public final class FitWords {
 
     private static final int FEW = 5;
     private static final int DIGITS = 3;
+    private static final int LEAST_DIGITS = 4;
 
     private FitWords() {
     }
@@ -64,8 +65,7 @@ public final class FitWords {
     /** A coefficient with its band: {@code 0.363 MPa (0.307 to 0.419 MPa)}. */
     public static String text(Coefficient c) {
         String unit = c.unit().isEmpty() ? "" : " " + c.unit();
-        int digits = digits(c);
-        return number(c.value(), digits) + unit + c.band().map(b -> " (" + number(b.low(), DIGITS) + " to " + number(b.high(), DIGITS) + unit + ")").orElse("");
+        return number(c.value(), digits(c)) + unit + c.band().map(b -> " (" + number(b.low(), DIGITS) + " to " + number(b.high(), DIGITS) + unit + ")").orElse("");
     }
 
     /** Over which stretches and loadings a fit speaks. */
@@ -76,12 +76,13 @@ public final class FitWords {
         }).collect(Collectors.joining(", ")));
     }
 
-    /** As many digits as the error leaves a meaning, two to six. */
+    /** As many digits as the error leaves a meaning, but of coefficients four at least: they go together, and rounded ones draw another curve. */
     private static int digits(Coefficient c) {
+        int least = c.name().equals(RubberFit.YOUNG) ? DIGITS - 1 : LEAST_DIGITS;
         if (c.error().isEmpty() || c.value() == 0 || c.error().getAsDouble() == 0) {
-            return DIGITS;
+            return least;
         }
-        return (int) Math.clamp(Math.ceil(Math.log10(Math.abs(c.value()) / c.error().getAsDouble())) + 1, 2, 6);
+        return (int) Math.clamp(Math.ceil(Math.log10(Math.abs(c.value()) / c.error().getAsDouble())) + 1, least, 6);
     }
 
     /** Small coefficients as a power of ten, which no reader miscounts. */

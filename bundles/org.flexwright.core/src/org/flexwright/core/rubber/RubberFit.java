@@ -33,6 +33,9 @@ import org.flexwright.numerics.StudentT;
  */
 public record RubberFit(RubberForm form, Weighting weighting, List<Point> points, RubberLaw law, List<Coefficient> coefficients, Coefficient young, List<Double> residuals, double rms,
         OptionalDouble r2, Optional<Stability.Limit> limit, int starts, int reached, Closer closer) {
+    /** Name of the initial Young's modulus among the coefficients. */
+    public static final String YOUNG = "E";
+
     /** The stability of a law is looked at over some compression and some stretching at least. */
     private static final double NEARLY_ONE = 0.9;
     private static final double LEVEL = 0.95;
@@ -130,7 +133,7 @@ public record RubberFit(RubberForm form, Weighting weighting, List<Point> points
             String name = form.names().get(j);
             coefficients.add(coefficient(name, name.startsWith("alpha") ? "" : "MPa", c[j], covariance.map(v -> v.error(at)), df));
         }
-        Coefficient young = coefficient("E", "MPa", law.youngsModulus(), covariance.map(v -> v.error(slopesOfYoung(form, c))), df);
+        Coefficient young = coefficient(YOUNG, "MPa", law.youngsModulus(), covariance.map(v -> v.error(slopesOfYoung(form, c))), df);
         double[] residuals = points.stream().mapToDouble(p -> p.stress() - law.stress(p.loading(), p.stretch())).toArray();
         double squares = DoubleStream.of(residuals).map(r -> r * r).sum();
         double mean = points.stream().mapToDouble(Point::stress).average().orElse(0);

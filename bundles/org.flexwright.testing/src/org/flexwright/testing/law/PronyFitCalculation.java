@@ -43,7 +43,7 @@ public final class PronyFitCalculation implements Calculation<PronyFitCalculatio
 
     /** Inputs. */
     public record Inputs(
-            @Field(label = "Measured points", min = 4, max = 10000, def = "0; 10 | 0.5; 9.07 | 1; 8.67 | 2; 8.24 | 4; 7.82 | 8; 7.39 | 15; 6.96 | 30; 6.53 | 60; 6.18 | 120; 6.01 | 240; 5.98", help = "Time since the hold began and force, in order of time.") List<Row> points,
+            @Field(label = "Measured points", min = 4, max = 10000, def = "0; 10.00 | 0.1; 9.80 | 0.2; 9.63 | 0.5; 9.19 | 1; 8.69 | 2; 8.17 | 5; 7.78 | 10; 7.57 | 20; 7.27 | 50; 6.78 | 100; 6.55 | 200; 6.50", help = "Time since the hold began and force, in order of time; the example is invented.") List<Row> points,
             @Field(label = "Terms", min = 1, max = PronyFit.MOST_TERMS, def = "2", help = "How many exponentials; each needs two points and about a decade of time of its own.") int terms) {
     }
 
