@@ -111,6 +111,7 @@ final class MapNoun extends Noun {
             footer = { "", "Example: flexwright map show \"hard spots\" --property shore-a --of T07 --svg hard-spots.svg" })
     static final class Show extends ProjectCall {
         private static final int ACROSS = 56;
+        private static final int FEW = 5;
         @Parameters(arity = "0..1", paramLabel = "MAP", description = "Title of the map.")
         String title;
         @Option(names = "--property", description = "Which property; the one read at most spots when left out.")
@@ -150,7 +151,8 @@ final class MapNoun extends Noun {
             }
             show(services, session, map, SpotView.of(map, offers.get(0)), reply);
             if (offers.size() > 1) {
-                reply.line("Also: " + String.join("; ", offers.stream().skip(1).map(SpotView.Offer::words).toList()));
+                String more = offers.size() > FEW + 1 ? "; and " + (offers.size() - FEW - 1) + " more, chosen with --of" : "";
+                reply.line("Also: " + String.join("; ", offers.stream().skip(1).limit(FEW).map(SpotView.Offer::words).toList()) + more);
             }
             return reply;
         }

@@ -8,6 +8,7 @@ import org.flexwright.core.registry.Registries;
 import org.flexwright.core.view.SpotView;
 import org.flexwright.model.Project;
 import org.flexwright.model.SpotMap;
+import org.flexwright.model.Trial;
 import org.flexwright.report.doc.Block;
 import org.flexwright.report.doc.Blocks;
 import org.flexwright.report.doc.Tone;
@@ -22,10 +23,16 @@ final class SpotSection {
     private SpotSection() {
     }
 
+    /** A single part of a trial whose parts are drawn together. */
+    private static boolean oneOfMany(SpotView.Offer offer) {
+        return offer.pieces().size() == 1 && offer.pieces().getFirst().eContainer() instanceof Trial trial && trial.getParts().stream().filter(part -> !part.isFailed()).count() > 1;
+    }
+
     static void write(Project project, Registries registries, Path folder, Blocks blocks) {
         for (SpotMap map : project.getSpotMaps()) {
             blocks.heading(2, Say.it("spots", map.getTitle() == null ? "" : map.getTitle()));
-            List<SpotView.Offer> offers = SpotView.offers(project, map, registries.properties()).stream().filter(offer -> offer.spots() >= LEAST).toList();
+            List<SpotView.Offer> offers = SpotView.offers(project, map, registries.properties()).stream().filter(offer -> offer.spots() >= LEAST && !oneOfMany(offer))
+                    .toList();
             if (offers.isEmpty()) {
                 blocks.say(Say.it("spots.none"), Tone.QUIET);
             }

@@ -5,6 +5,7 @@ import java.util.List;
 
 import org.flexwright.core.Rounded;
 import org.flexwright.core.Source;
+import org.flexwright.core.find.Severity;
 import org.flexwright.numerics.Descriptive;
 import org.flexwright.testing.GaugeScale;
 import org.flexwright.testing.hardness.Deviation.Matter;
@@ -18,6 +19,8 @@ public final class Protocol {
     private static final double ROOM = 23;
     private static final double ROOM_TOLERANCE = 2;
     private static final double WARM_ROOM = 27;
+    /** So near, in kelvin, it is noted and no more (common practice, no source). */
+    private static final double NOTED = 5;
     /** Dwells that differ by no more than this share of the wanted one, or by a tenth of a second, count as the same. */
     private static final double DWELL_TOLERANCE = 0.1;
 
@@ -101,11 +104,12 @@ public final class Protocol {
     private static void figures(Facts facts, List<Deviation> found) {
         double[] readings = facts.readings().stream().mapToDouble(Double::doubleValue).toArray();
         double centre = facts.standard().centre() == Centre.MEDIAN ? Descriptive.median(readings) : Descriptive.mean(readings);
-        if (facts.temperature() != null && !nearRoom(facts.temperature())) {
+        if (facts.temperature() != null && !near(facts.temperature(), ROOM_TOLERANCE)) {
             boolean told = centre > 0 && centre < 100;
             double ideal = told ? (facts.temperature() - ROOM) * EntropicDrift.pointsPerKelvin(facts.scale(), centre, ROOM) : 0;
-            found.add(Deviation.caution(Matter.TEMPERATURE, Source.published("ISO 48-4:2018, cl. 8; what warmth does: derived and common practice"), "temperature",
-                    Rounded.text(facts.temperature(), "°C"), (ideal < 0 ? "−" : "+") + Rounded.text(Math.abs(Math.round(10 * ideal) / 10.0), "")));
+            Severity severity = near(facts.temperature(), NOTED) ? Severity.NOTE : Severity.CAUTION;
+            found.add(new Deviation(Matter.TEMPERATURE, severity, "temperature", Source.published("ISO 48-4:2018, cl. 8; what warmth does: derived and common practice"), List.of(
+                    Rounded.text(facts.temperature(), "°C"), (ideal < 0 ? "−" : "+") + Rounded.text(Math.abs(Math.round(10 * ideal) / 10.0), ""))));
         }
         if (!ScaleChoice.inWindow(centre)) {
             GaugeScale suited = ScaleChoice.suited(facts.scale(), centre);
@@ -118,8 +122,8 @@ public final class Protocol {
         }
     }
 
-    private static boolean nearRoom(double celsius) {
-        return Math.abs(celsius - ROOM) <= ROOM_TOLERANCE || Math.abs(celsius - WARM_ROOM) <= ROOM_TOLERANCE;
+    private static boolean near(double celsius, double by) {
+        return Math.abs(celsius - ROOM) <= by || Math.abs(celsius - WARM_ROOM) <= by;
     }
 
     private static String mm(double value) {

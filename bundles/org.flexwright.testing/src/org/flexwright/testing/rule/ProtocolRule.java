@@ -55,7 +55,13 @@ public final class ProtocolRule extends ReadingRule {
         }
         Facts facts = Held.facts(piece, measurement, scale);
         Protocol.check(facts).stream().filter(deviation -> OWN.contains(deviation.matter())).forEach(deviation -> out.accept(
-                finding(Pieces.name(trial, piece), measurement, deviation)));
+                finding(name(trial, piece, measurement), measurement, deviation)));
+    }
+
+    /** A piece is read in many sessions: the sentence says in which. */
+    private static String name(Trial trial, Specimen piece, Measurement measurement) {
+        String session = measurement.getSession() == null || measurement.getSession().getCode() == null ? "" : ", " + measurement.getSession().getCode();
+        return Pieces.name(trial, piece) + session;
     }
 
     private static Finding finding(String name, Measurement measurement, Deviation deviation) {
