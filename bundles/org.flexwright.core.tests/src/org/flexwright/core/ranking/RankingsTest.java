@@ -32,6 +32,7 @@ class RankingsTest {
         ranking = ModelFactory.eINSTANCE.createRanking();
         ReferencePart worn = ModelFactory.eINSTANCE.createReferencePart();
         worn.setCode("R0");
+        worn.setName("Dome, worn");
         session.execute("test", edit -> {
             for (String code : new String[] { "P1", "P2", "P3" }) {
                 Part part = ModelFactory.eINSTANCE.createPart();
@@ -49,6 +50,8 @@ class RankingsTest {
         assertEquals("T1/P2 > R0 = T1/P1 > T1/P3", Rankings.text(ranking.getLists().get(0)));
         put("ana", "P1 > P2 > P3 > R0");
         assertEquals(1, ranking.getLists().size(), "her second order replaces her first");
+        assertEquals("R0", Rankings.name(Rankings.read(session.project(), "dome, worn > P1").get(0).get(0)), "a name may hold a comma");
+        assertEquals(3, Rankings.read(session.project(), "P1, P2; P3").size());
         assertRefused("twice", "P1 > P2 > P1");
         assertRefused("no piece \"P9\"", "P1 > P9");
         assertRefused("without a piece", "P1 > > P2");

@@ -42,9 +42,12 @@ public final class GaugeViews {
         if (c.interval() == null) {
             return (FieldText.rounded(c.sd(), unsure > 0 ? unsure : Math.max(c.sd(), 1e-9) / 10) + " " + unit).strip();
         }
-        double half = c.interval().halfWidth();
-        String middle = half > 0 ? FieldText.rounded(c.sd(), half) : FieldText.digits(c.sd());
-        return GaugeAnalysis.say("sd", (middle + " " + unit).strip(), FieldText.range(c.interval().low(), c.interval().high())).text();
+        return GaugeAnalysis.say("sd", (figure(c.sd(), Math.min(c.interval().halfWidth(), c.sd() / 2)) + " " + unit).strip(), figure(c.interval().low(), c.interval().low() / 5), figure(c.interval()
+                .high(), c.interval().high() / 5)).text();
+    }
+
+    private static String figure(double value, double unsure) {
+        return unsure > 0 ? FieldText.rounded(value, unsure) : FieldText.digits(value);
     }
 
     /** Every piece by every person: the mean of the readings, and how far they reach. Works without a result, too. */

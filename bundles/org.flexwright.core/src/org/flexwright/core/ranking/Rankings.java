@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -83,7 +84,8 @@ public final class Rankings {
     public static List<List<Specimen>> read(Project project, String typed) {
         List<List<Specimen>> order = new ArrayList<>();
         Set<Specimen> seen = new LinkedHashSet<>();
-        for (String place : typed.split("[>,;]")) {
+        // names may hold a comma: where there is a > only that parts them
+        for (String place : typed.split(typed.contains(">") ? ">" : "[,;]")) {
             List<Specimen> alike = new ArrayList<>();
             for (String word : place.split("=")) {
                 if (word.isBlank()) {
@@ -105,10 +107,10 @@ public final class Rankings {
 
     private static Specimen find(Project project, String typed) {
         List<Specimen> all = pieces(project);
-        String wanted = typed.replaceAll("\\s*[/ ]\\s*", "/");
-        List<Specimen> found = all.stream().filter(p -> name(p).equalsIgnoreCase(wanted) || Names.of(p).equalsIgnoreCase(typed)).toList();
+        String wanted = plain(typed);
+        List<Specimen> found = all.stream().filter(p -> plain(name(p)).equals(wanted) || plain(Names.of(p)).equals(wanted)).toList();
         if (found.isEmpty()) {
-            found = all.stream().filter(p -> wanted.equalsIgnoreCase(p.getCode())).toList();
+            found = all.stream().filter(p -> p.getCode() != null && plain(p.getCode()).equals(wanted)).toList();
         }
         if (found.size() == 1) {
             return found.get(0);
@@ -118,6 +120,11 @@ public final class Rankings {
             throw near.isEmpty() ? refused("piece.none", typed) : refused("piece.near", typed, String.join(", ", near));
         }
         throw refused("piece.several", typed, found.stream().map(Rankings::name).collect(Collectors.joining(", ")));
+    }
+
+    /** Blanks and slashes are alike, and so are upper and lower case. */
+    private static String plain(String name) {
+        return name.strip().replaceAll("[/\\s]+", "/").toLowerCase(Locale.ROOT);
     }
 
     /** Puts down the order one person found; an order that stood there for the same person is replaced. */
