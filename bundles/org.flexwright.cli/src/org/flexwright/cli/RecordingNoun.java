@@ -433,7 +433,7 @@ final class RecordingNoun extends Noun {
 
     @Command(name = "mark", description = "Set a mark by hand, put it back where it is found, or leave it out.", mixinStandardHelpOptions = true, footer = { "",
             "Example: flexwright recording mark C1 peak 1.85", "         flexwright recording mark C1 peak --back",
-            "         flexwright recording mark C4 impact-3 --leave-out \"a door\"" })
+            "         flexwright recording mark C4 impact-1580 --leave-out \"a door\"" })
     static final class Mark extends One {
         @Parameters(index = "1", paramLabel = "MARK", description = "Name of the mark, as recording show tells it.")
         String mark;

@@ -32,6 +32,9 @@ final class TableFile {
 
     private final String fileName;
     private final TableFormat format;
+    private final boolean blanks;
+    private final boolean decimalComma;
+    private final byte separator;
     private final ColumnUse[] uses;
     private final boolean[] clock;
     private final int[] slot;
@@ -48,6 +51,9 @@ final class TableFile {
     private TableFile(String fileName, TableFormat format, List<ColumnUse> used) {
         this.fileName = fileName;
         this.format = format;
+        this.blanks = format.blanks();
+        this.decimalComma = format.decimalComma();
+        this.separator = (byte) format.character();
         this.uses = used.toArray(ColumnUse[]::new);
         this.clock = new boolean[uses.length];
         this.columns = new Column[uses.length];
@@ -172,16 +178,15 @@ final class TableFile {
         }
         int start = from;
         int end = to;
-        while (start < end && (b[start] == ' ' || b[start] == '\t' && format.blanks())) {
+        while (start < end && (b[start] == ' ' || b[start] == '\t' && blanks)) {
             start++;
         }
-        while (end > start && (b[end - 1] == ' ' || b[end - 1] == '\f' || b[end - 1] == 0x1a || b[end - 1] == '\t' && format.blanks())) {
+        while (end > start && (b[end - 1] == ' ' || b[end - 1] == '\f' || b[end - 1] == 0x1a || b[end - 1] == '\t' && blanks)) {
             end--;
         }
         if (start == end || isComment(b, start, end)) {
             return;
         }
-        byte separator = (byte) format.character();
         int column = 0;
         int filled = 0;
         int figures = 0;
@@ -193,14 +198,14 @@ final class TableFile {
             if (!last && b[i] == '"') {
                 quoted = !quoted;
             }
-            if (last || !quoted && (b[i] == separator || b[i] == '\t' && format.blanks())) {
-                if (!(format.blanks() && i == cell)) {
+            if (last || !quoted && (b[i] == separator || b[i] == '\t' && blanks)) {
+                if (!(blanks && i == cell)) {
                     if (i > cell) {
                         filled = column + 1;
                     }
                     int at = column < slot.length ? slot[column] : -1;
                     if (at >= 0) {
-                        double value = FigureBytes.read(b, cell, i, format.decimalComma(), clock[at]);
+                        double value = FigureBytes.read(b, cell, i, decimalComma, clock[at]);
                         if (value == value) {
                             figures++;
                         } else if (hole < 0) {
