@@ -34,7 +34,10 @@ final class ChartHand {
         area.addListener(SWT.MouseExit, event -> pane.pointed(null));
         area.addListener(SWT.MouseDoubleClick, event -> pane.whole());
         area.addListener(SWT.KeyDown, this::key);
-        area.addListener(SWT.Traverse, event -> event.doit = event.detail == SWT.TRAVERSE_TAB_NEXT || event.detail == SWT.TRAVERSE_TAB_PREVIOUS);
+        area.addListener(SWT.Traverse, event -> event.doit = switch (event.detail) {
+            case SWT.TRAVERSE_ARROW_NEXT, SWT.TRAVERSE_ARROW_PREVIOUS, SWT.TRAVERSE_RETURN, SWT.TRAVERSE_ESCAPE, SWT.TRAVERSE_PAGE_NEXT, SWT.TRAVERSE_PAGE_PREVIOUS -> false;
+            default -> true;
+        });
         area.addListener(SWT.FocusIn, event -> area.redraw());
         area.addListener(SWT.FocusOut, event -> {
             pane.letGo();

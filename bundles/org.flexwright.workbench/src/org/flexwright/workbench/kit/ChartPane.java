@@ -72,7 +72,8 @@ public final class ChartPane extends Composite {
     private PlotModel plot;
     private Function<PlotModel, String> svg;
     private Function<ChartWindow, PlotModel> finest;
-    private final ChartHand hand;
+    private ChartHand hand;
+    private boolean due;
     private Consumer<ChartWindow> explorer;
     private Consumer<Double> pointer = place -> { };
     private BiConsumer<String, Double> mover = (name, place) -> { };
@@ -96,7 +97,7 @@ public final class ChartPane extends Composite {
         chart.getPlotArea().addCustomPaintListener(painter(true, this::paintBands));
         chart.getPlotArea().addCustomPaintListener(painter(false, this::paintLevels));
         chart.getPlotArea().addCustomPaintListener(painter(false, (gc, y, size) -> paintMarks(gc, size)));
-        hand = new ChartHand(this, chart.getPlotArea().getControl());
+        chart.addListener(SWT.Resize, event -> settle());
         named("Plot");
         kit.whenDressed(this, this::colour);
     }
@@ -146,6 +147,7 @@ public final class ChartPane extends Composite {
         whole = new ChartWindow(shown.x().min(), shown.x().max(), shown.y().min(), shown.y().max());
         window = whole;
         draw(shown);
+        settle();
     }
 
     /** Shows the same plot drawn with other points: finer for the window it shows, or with what has come to it. The window stays. */
@@ -167,19 +169,22 @@ public final class ChartPane extends Composite {
         chart.suspendUpdate(false);
         named(shown.title() + ", " + shown.x().title() + " across, " + shown.y().title() + " up");
         colour();
-        settle();
+        chart.updateLayout(); // the axes are placed by the legend and the words of before
+        chart.redraw();
     }
 
-    /** The chart places its axes by the legend and the words it had before: once more when those of now are there, and when they were drawn. */
+    /** When the chart gets another size, it places its axes by the size its plot had before: once more when the plot has its own. */
     private void settle() {
-        chart.updateLayout();
-        chart.redraw();
-        getDisplay().asyncExec(() -> {
-            if (!chart.isDisposed()) {
-                chart.updateLayout();
-                chart.redraw();
-            }
-        });
+        if (!due) {
+            due = true;
+            getDisplay().asyncExec(() -> {
+                due = false;
+                if (!chart.isDisposed()) {
+                    chart.updateLayout();
+                    chart.redraw();
+                }
+            });
+        }
     }
 
     private void colour() {
@@ -312,6 +317,7 @@ public final class ChartPane extends Composite {
     /** From now on wheel, mouse and keys zoom and shift the plot; the listener hears of each new window and may {@link #refine} the plot for it. */
     public void explore(Consumer<ChartWindow> listener) {
         explorer = listener;
+        hand = new ChartHand(this, chart.getPlotArea().getControl()); // a plot that is only looked at takes no keys
         Kit.describe(chart.getPlotArea().getControl(), "Plus and minus zoom across, star and slash upwards, arrows shift, Home shows the whole. "
                 + "Page down takes the next mark, arrows then move it, Enter puts it down, Escape lets go of it.");
     }
@@ -561,7 +567,7 @@ public final class ChartPane extends Composite {
                 paintMark(gc, mark, x, size, ends);
             }
         }
-        Rectangle frame = hand.pulled();
+        Rectangle frame = hand == null ? null : hand.pulled();
         if (frame != null) {
             gc.setForeground(kit.color(Ink.ACCENT));
             gc.setLineStyle(SWT.LINE_DASH);

@@ -14,6 +14,7 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.jface.dialogs.Dialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Shell;
@@ -131,6 +132,8 @@ class RecordingsPageTest {
         dialog.setBlockOnOpen(false);
         dialog.open();
         Ui.pump();
+        Combo what = Ui.find(dialog.getShell(), Combo.class, "What was recorded");
+        Ui.choose(what, Ui.projects().registries().findRecordingKind("testing.press").orElseThrow().title()); // a stretched strip has such columns too
         return dialog;
     }
 

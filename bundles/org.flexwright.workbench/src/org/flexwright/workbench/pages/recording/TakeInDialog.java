@@ -206,11 +206,39 @@ final class TakeInDialog extends Dialog {
         boolean sound = file.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(".wav");
         RecordingFormat wanted = sound ? RecordingFormat.SOUND : RecordingFormat.TABLE;
         List<RecordingKind> fitting = context.registries().recordingKinds().stream().filter(kind -> kind.format() == wanted).toList();
-        String lastKind = fitting.stream().flatMap(kind -> Recordings.last(context.session().project(), kind.id()).stream()).max(Comparator.comparing(
-                r -> Objects.toString(r.getCode(), ""))).map(Recording::getKind).orElse("");
-        kinds.show(fitting, fitting.stream().filter(kind -> kind.id().equals(lastKind)).findFirst().orElse(fitting.isEmpty() ? null : fitting.getFirst()));
+        kinds.show(fitting, likely(fitting));
         kinds.whenChosen(kind -> begin(null));
         return scroll;
+    }
+
+    /** The kind of the last recording when the file has what it needs, else the one that finds most in it, else any. */
+    private RecordingKind likely(List<RecordingKind> fitting) {
+        String last = fitting.stream().flatMap(kind -> Recordings.last(context.session().project(), kind.id()).stream()).max(Comparator.comparing(Recording::getAt,
+                Comparator.nullsFirst(Comparator.naturalOrder()))).map(Recording::getKind).orElse("");
+        RecordingKind best = null;
+        int most = Integer.MIN_VALUE;
+        for (RecordingKind kind : fitting) {
+            int found = found(kind) + (kind.id().equals(last) ? MOST_COLUMNS : 0);
+            if (found > most) {
+                most = found;
+                best = kind;
+            }
+        }
+        return best;
+    }
+
+    /** How many columns of the file a kind can use; 0 when it lacks one, and for what is no table. */
+    private int found(RecordingKind kind) {
+        if (kind.format() != RecordingFormat.TABLE) {
+            return 0;
+        }
+        try {
+            TableGuess first = TableGuess.of(file, kind);
+            Set<ChannelRole> roles = new HashSet<>(first.columns().stream().map(ColumnUse::role).toList());
+            return kind.missing(roles).isPresent() ? -MOST_COLUMNS : (int) first.columns().stream().filter(use -> use.role() != ChannelRole.OTHER).count();
+        } catch (RefusedException e) {
+            return 0; // said when the dialog is open
+        }
     }
 
     @Override
