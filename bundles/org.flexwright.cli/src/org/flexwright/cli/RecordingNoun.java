@@ -340,7 +340,7 @@ final class RecordingNoun extends Noun {
         for (FoundMark mark : look.marks()) {
             Optional<RecordingMark> said = Recordings.mark(recording, mark.name());
             String tail = said.map(RecordingMark::getLeftOut).map(why -> ", left out: " + why).orElse(mark.byHand() ? ", set by hand" : mark.movable() ? "" : ", fixed");
-            reply.line(String.format("  mark %-14s at %-10s %s%s", mark.name(), FieldText.digits(mark.position()), mark.title(), tail));
+            reply.line(String.format("  mark %-14s at %-10s %s%s", mark.name(), mark.place(), mark.title(), tail));
         }
         for (RecordingResult result : look.results()) {
             reply.line("  " + result.title() + ": " + result.words() + "   [" + result.source().display() + "]" + kept(services, recording, result));

@@ -191,6 +191,14 @@ class RecordingsTest {
         }
     }
 
+    @Test
+    void aPlaceFarFromTheBeginningKeepsItsThousandth() {
+        assertEquals("101.267", new FoundMark("impact-101266", "Impact", 101.26652, true, false).place());
+        assertEquals("3600", new FoundMark("x", "Impact", 3600, true, false).place());
+        assertEquals("1.235", new FoundMark("x", "Impact", 1.23456, true, false).place());
+        assertEquals("-0.01234", new FoundMark("x", "Impact", -0.012344, true, false).place());
+    }
+
     /** Three drops heard in one recording are three readings on one piece, not three pieces and not the last one alone. */
     @Test
     void resultsOfOnePropertyAreReadingsOfOneMeasurement() throws IOException {

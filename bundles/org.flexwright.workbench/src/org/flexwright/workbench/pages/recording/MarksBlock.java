@@ -55,8 +55,7 @@ final class MarksBlock {
         this.kit = context.kit();
         this.doing = doing;
         block = new Block(parent, kit, "Marks", 1, Spacing.FIELDS);
-        list = new Listing<>(block.body(), kit, "Marks", MOST, List.of(Column.text("Mark", 16, FoundMark::title), Column.number("At", 9, mark -> FieldText.digits(mark
-                .position())), new Column<>("", 14, false, this::state, mark -> Ink.QUIET)));
+        list = new Listing<>(block.body(), kit, "Marks", MOST, List.of(Column.text("Mark", 16, FoundMark::title), Column.number("At", 9, FoundMark::place), new Column<>("", 14, false, this::state, mark -> Ink.QUIET)));
         list.control().setLayoutData(Grid.wide());
         work = Flow.pane(block.body(), kit, Ink.PAPER);
         work.setLayoutData(Grid.wide());
@@ -123,7 +122,7 @@ final class MarksBlock {
         }
         chosen = name;
         list.choose(mark);
-        place.setText(FieldText.digits(mark.position()));
+        place.setText(mark.place());
         place.setEnabled(mark.movable());
         String why = own(mark).map(RecordingMark::getLeftOut).orElse(null);
         reason.setText(Objects.toString(why, ""));
