@@ -170,6 +170,8 @@ class TableFileTest {
         assertEquals("columns.one", refusal(file("Force\n1\n2\n3\n")));
         assertEquals("columns.none", refusal(file("Dear all,\nplease find the curve\nenclosed.\n")));
         assertEquals("file.unreadable", refusal(temp.resolve("nowhere.csv")));
+        Path few = file("Travel [mm],Force [N]\n0,1\n1,2\n");
+        assertEquals("rows.none", assertThrows(RefusedException.class, () -> TableGuess.of(few, KIND, null, null, 500)).sentence().key());
         assertEquals("separator.none", assertThrows(RefusedException.class, () -> TableGuess.of(binary, KIND, "5", null, null)).sentence().key());
     }
 

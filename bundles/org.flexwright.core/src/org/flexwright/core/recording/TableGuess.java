@@ -29,7 +29,7 @@ public record TableGuess(TableFormat format, List<ColumnUse> columns, List<Strin
     /** Bigger files are refused: the raw file becomes part of the project. */
     public static final long MOST_BYTES = 512L << 20;
     private static final char FIGURE = '1';
-    private static final int PREVIEW_LINES = 200;
+    private static final int PREVIEW_LINES = 2000;
     private static final int PREVIEW_ROWS = 20;
     private static final List<String> SEPARATORS = List.of(TableFormat.TAB, ";", "|", ",", TableFormat.BLANKS, ":");
 
@@ -50,7 +50,7 @@ public record TableGuess(TableFormat format, List<ColumnUse> columns, List<Strin
         if (best == null) {
             throw TableFile.refused(one(lines) ? "columns.one" : "columns.none", file.getFileName());
         }
-        return read(lines, best, kind);
+        return read(file, lines, best, kind);
     }
 
     /** The way of cutting lines that makes most of them rows of figures, with what is given kept; null when none does. */
@@ -75,7 +75,7 @@ public record TableGuess(TableFormat format, List<ColumnUse> columns, List<Strin
         if (!TableFormat.isSeparator(format.separator())) {
             throw TableFile.refused("separator.none", format.separator());
         }
-        return read(beginning(file), format, kind);
+        return read(file, beginning(file), format, kind);
     }
 
     /** How lines are cut when only the separator or the decimal sign is given; null leaves it to the file. */
@@ -91,7 +91,7 @@ public record TableGuess(TableFormat format, List<ColumnUse> columns, List<Strin
         if (best == null) {
             throw TableFile.refused(one(lines) ? "columns.one" : "columns.none", file.getFileName());
         }
-        return read(lines, best, kind);
+        return read(file, lines, best, kind);
     }
 
     private static List<String> beginning(Path file) {
@@ -201,7 +201,7 @@ public record TableGuess(TableFormat format, List<ColumnUse> columns, List<Strin
         return cells;
     }
 
-    private static TableGuess read(List<String> lines, TableFormat format, RecordingKind kind) {
+    private static TableGuess read(Path file, List<String> lines, TableFormat format, RecordingKind kind) {
         List<List<String>> rows = new ArrayList<>();
         int width = 0;
         for (int i = format.skipLines(); i < lines.size() && rows.size() < PREVIEW_ROWS; i++) {
@@ -210,6 +210,9 @@ public record TableGuess(TableFormat format, List<ColumnUse> columns, List<Strin
                 rows.add(cells);
                 width = Math.max(width, shape(lines.get(i), format).length());
             }
+        }
+        if (rows.isEmpty()) {
+            throw TableFile.refused("rows.none", file.getFileName(), format.skipLines());
         }
         List<Heading> headings = Heading.of(lines, format, width);
         List<ColumnUse> columns = new ArrayList<>();
