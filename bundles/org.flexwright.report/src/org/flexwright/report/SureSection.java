@@ -11,6 +11,7 @@ import org.flexwright.core.verdict.PartBudget;
 import org.flexwright.core.verdict.PartValue;
 import org.flexwright.core.verdict.PartValues;
 import org.flexwright.core.verdict.Verdicts;
+import org.flexwright.core.view.Budgets;
 import org.flexwright.core.view.Lanes;
 import org.flexwright.model.Project;
 import org.flexwright.model.Target;
@@ -55,7 +56,7 @@ final class SureSection {
     }
 
     private static List<String> row(PropertyDef def, PartBudget budget) {
-        return List.of(def.title(), budget.part().part(), budget.text(), budget.contributions().stream().map(c -> c.kind().word() + ": " + c.how().text()).collect(Collectors.joining("; ")), budget
+        return List.of(def.title(), budget.part().part(), budget.text(), Budgets.bars(budget).bars().stream().map(b -> b.label() + " " + b.words()).collect(Collectors.joining("; ")), budget
                 .unknown().stream().map(Message::text).collect(Collectors.joining(" ")));
     }
 }

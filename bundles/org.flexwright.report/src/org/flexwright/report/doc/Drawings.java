@@ -20,7 +20,7 @@ public final class Drawings {
     private static final double RIGHT = 12;
     private static final double TOP = 30;
     private static final double BOTTOM = 44;
-    private static final double BAR_LEFT = 110;
+    private static final double BAR_LEFT = 120;
     private static final double BAR_ROW = 32;
     private static final double LANE_LEFT = 60;
     private static final double LANE_WIDTH = 400;
