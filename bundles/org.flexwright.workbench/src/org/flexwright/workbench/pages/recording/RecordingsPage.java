@@ -418,6 +418,7 @@ final class RecordingsPage implements EditorPage {
     }
 
     private void moveMark(String name, double place) {
+        marks.choose(name);
         doing.edit("move a mark", edit -> Recordings.mark(edit, chosen, name, MarksBlock.rounded(place, chart.window(), chart.pointsAcross())));
     }
 
