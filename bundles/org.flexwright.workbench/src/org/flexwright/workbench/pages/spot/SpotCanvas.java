@@ -31,7 +31,7 @@ import org.flexwright.workbench.kit.Type.Role;
 final class SpotCanvas extends Canvas {
     private static final double STEP = 0.01;
     private static final double LEAP = 0.05;
-    private static final int LINES = 24;
+    private static final int LINES = 20;
     private static final int LEGEND_LINES = 3;
 
     /** What a person does to the spots. All calls on the screen's thread. */
@@ -251,15 +251,20 @@ final class SpotCanvas extends Canvas {
             heldAcross = share(place.getAcross());
             heldDown = share(place.getDown());
         } else if (writable && room.contains(event.x, event.y)) {
-            hand.add((double) (event.x - room.x) / room.width, (double) (event.y - room.y) / room.height);
+            hand.add(thousandths(event.x - room.x, room.width), thousandths(event.y - room.y, room.height));
         }
+    }
+
+    /** A mouse tells no more than a thousandth of the picture. */
+    private static double thousandths(int way, int size) {
+        return Math.round(1000.0 * way / size) / 1000.0;
     }
 
     private void drag(Event event) {
         if (held != null) {
             Rectangle room = room();
-            heldAcross = Math.clamp((double) (event.x - room.x) / room.width, 0, 1);
-            heldDown = Math.clamp((double) (event.y - room.y) / room.height, 0, 1);
+            heldAcross = Math.clamp(thousandths(event.x - room.x, room.width), 0, 1);
+            heldDown = Math.clamp(thousandths(event.y - room.y, room.height), 0, 1);
             redraw();
             return;
         }
