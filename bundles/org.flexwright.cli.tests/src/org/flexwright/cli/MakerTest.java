@@ -149,8 +149,8 @@ class MakerTest {
 
     @Test
     void aValueTypedAgainCounts() {
-        bench.ok("material", "value", "--material", "PU-A", "--property", "density", "--sheet", "1.5g/cm3", "--sheet-source", "misread");
-        Bench.Run again = bench.ok("material", "value", "--material", "PU-A", "--property", "density", "--sheet", "1050 kg/m3", "--sheet-source", "sheet 4");
+        bench.ok("material", "value", "--material", "PU-A", "--property", "materials.density", "--sheet", "1.5g/cm3", "--sheet-source", "misread");
+        Bench.Run again = bench.ok("material", "value", "--material", "PU-A", "--property", "materials.density", "--sheet", "1050 kg/m3", "--sheet-source", "sheet 4");
         assertTrue(again.out().contains("1050 kg/m³   [sheet 4]"), again.out());
         assertTrue(bench.ok("material", "value", "--material", "PU-A", "--property", "demould-time", "--sheet", "16 h").out().contains(
                 "16 h   [a sheet that is not named]"));
