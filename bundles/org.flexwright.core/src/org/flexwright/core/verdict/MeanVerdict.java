@@ -131,12 +131,13 @@ final class MeanVerdict {
 
     private static Message reason(Case the, Verdict verdict, Interval interval, int n, OptionalInt more) {
         String range = the.range(interval);
+        String parts = n == 1 ? Case.words("counted.one") : Case.words("counted.many", n);
         return switch (verdict) {
-            case IN -> Case.message("in", range, String.valueOf(n), the.limits());
-            case ABOVE -> Case.message("above", range, String.valueOf(n), the.limits());
-            case BELOW -> Case.message("below", range, String.valueOf(n), the.limits());
-            default -> more.isPresent() ? Case.message("across", range, String.valueOf(n), the.limits(), String.valueOf(more.getAsInt()))
-                    : Case.message("acrossFar", range, String.valueOf(n), the.limits());
+            case IN -> Case.message("in", range, parts, the.limits());
+            case ABOVE -> Case.message("above", range, parts, the.limits());
+            case BELOW -> Case.message("below", range, parts, the.limits());
+            default -> more.isPresent() ? Case.message("across", range, parts, the.limits(), String.valueOf(more.getAsInt()))
+                    : Case.message("acrossFar", range, parts, the.limits());
         };
     }
 
