@@ -72,7 +72,7 @@ class StudyPagesTest {
         Ui.click(keep);
         assertTrue(gauge.getStudy() == study && gauge.getSpread() > 0.3 && gauge.getSpread() < 0.6, String.valueOf(gauge.getSpread()));
         assertFalse(keep.getEnabled());
-        look(shell, "gauge-study");
+        Ui.picture(shell, "gauge-study");
     }
 
     @Test
