@@ -43,6 +43,7 @@ class PartBudgetTest {
     void oneReadingTakesTheSpreadTheGaugeIsKnownFor() {
         PartBudget bare = budget(gauge(0.5, null, null), 61);
         assertTrue(bare.contributions().stream().noneMatch(c -> c.kind() == Kind.READINGS));
+        assertTrue(bare.expanded().isEmpty(), "one reading shows no band while its scatter is unknown");
         assertTrue(Budgets.sentences(bare).stream().anyMatch(s -> s.contains("One reading")));
         PartBudget known = budget(gauge(0.5, null, 0.8), 61);
         assertEquals(0.8, standard(known, Kind.READINGS), 1e-12);

@@ -139,9 +139,10 @@ public record PartBudget(PartValue part, PropertyDef property, List<Contribution
                 : Optional.of(Uncertainty.combine(contributions.stream().map(c -> Uncertainty.Contribution.of(c.kind().name(), c.standard(), c.df())).toList()));
     }
 
-    /** Half width of the 95 % interval of this part's value, of what is known; empty when nothing is, or it is below one degree of freedom. */
+    /** Half width of the 95 % interval of this part's value, of what is known; empty while nobody knows how its readings scatter, or below one degree of freedom. */
     public Optional<Double> expanded() {
-        return combined().filter(u -> u.effectiveDf() >= 1).map(u -> u.expanded(Verdicts.LEVEL));
+        boolean scatter = contributions.stream().anyMatch(c -> c.kind() == Kind.READINGS);
+        return combined().filter(u -> scatter).filter(u -> u.effectiveDf() >= 1).map(u -> u.expanded(Verdicts.LEVEL));
     }
 
     /** The value with its half width, as a sentence writes it: {@code 61 ± 2 Shore A}. */
