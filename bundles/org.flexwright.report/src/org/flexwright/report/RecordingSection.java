@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -20,6 +21,7 @@ import org.flexwright.core.registry.Registries;
 import org.flexwright.core.session.RefusedException;
 import org.flexwright.model.Project;
 import org.flexwright.model.Recording;
+import org.flexwright.model.RecordingChannel;
 import org.flexwright.model.RecordingMark;
 import org.flexwright.report.doc.Block;
 import org.flexwright.report.doc.Blocks;
@@ -66,6 +68,7 @@ final class RecordingSection {
         if (recording.getLeftOut() != null) {
             blocks.say(Say.it("recording.left", recording.getLeftOut()));
         }
+        asSaid(recording);
         if (kind.isEmpty()) {
             blocks.say(Say.it("recording.noPlugin"), Tone.QUIET);
             return;
@@ -75,11 +78,34 @@ final class RecordingSection {
             if (isLong(file.file())) {
                 blocks.say(Say.it("recording.long"), Tone.QUIET);
             } else {
-                seen(recording, file.look(file.data(Watch.NONE), Watch.NONE));
+                seen(file.look(file.data(Watch.NONE), Watch.NONE));
             }
         } catch (RefusedException e) {
             // gone or changed since: the report says so and goes on
             blocks.say(e.getMessage());
+        }
+    }
+
+    /** How it is read and what a person did with its marks. */
+    private void asSaid(Recording recording) {
+        List<Block.Cell> lines = new ArrayList<>();
+        if (recording.getSeparator() != null) {
+            lines.add(Block.Cell.of(Say.it("recording.parted", recording.getSeparator())));
+        }
+        for (RecordingChannel channel : recording.getChannels()) {
+            lines.add(Block.Cell.of(Say.it("recording.column", String.valueOf(channel.getColumn()), Objects.toString(channel.getName(), ""), Names.word(channel.getRole()), Objects.toString(channel
+                    .getUnit(), ""))));
+        }
+        for (RecordingMark mark : recording.getMarks()) {
+            if (mark.getPosition() != null && Boolean.TRUE.equals(mark.getByHand())) {
+                lines.add(Block.Cell.of(Say.it("recording.mark", mark.getName(), FieldText.digits(mark.getPosition()))));
+            }
+            if (mark.getLeftOut() != null) {
+                lines.add(Block.Cell.of(Say.it("recording.markOut", mark.getName(), mark.getLeftOut())));
+            }
+        }
+        if (!lines.isEmpty()) {
+            blocks.add(new Block.Items(lines));
         }
     }
 
@@ -91,18 +117,11 @@ final class RecordingSection {
         }
     }
 
-    private void seen(Recording recording, Look look) {
+    private void seen(Look look) {
         look.plots().stream().limit(2).forEach(plot -> blocks.add(Drawings.plot(plot.whole(POINTS))));
         List<Block.Cell> lines = new ArrayList<>();
         for (RecordingResult result : look.results()) {
             lines.add(Block.Cell.of(Say.it("recording.result", result.title(), result.words(), result.source().display())));
-        }
-        for (RecordingMark mark : recording.getMarks()) {
-            if (mark.getLeftOut() != null) {
-                lines.add(Block.Cell.of(Say.it("recording.markOut", mark.getName(), mark.getLeftOut())));
-            } else if (mark.getPosition() != null) {
-                lines.add(Block.Cell.of(Say.it("recording.mark", mark.getName(), FieldText.digits(mark.getPosition()))));
-            }
         }
         if (!lines.isEmpty()) {
             blocks.add(new Block.Items(lines));
