@@ -15,9 +15,14 @@ import org.flexwright.workbench.kit.Type.Role;
 /** A page that scrolls up and down, never sideways, and keeps the field in focus in sight. */
 public final class ScrollPane extends Composite {
 
+    /** A page that asks to be laid out again each time is not given more than this. */
+    private static final int MOST_ROUNDS = 2;
+
     private final ScrolledComposite scroller;
     private final Composite body;
     private boolean reflowing;
+    private boolean again;
+    private int last = -1;
 
     /** A scrolling page whose body has that many columns. */
     public ScrollPane(Composite parent, Kit kit, int columns, Spacing spacing) {
@@ -30,8 +35,8 @@ public final class ScrollPane extends Composite {
         kit.dress(scroller, Ink.INK, Ink.PAPER, Role.BODY);
         body = kit.pane(scroller, columns, spacing);
         scroller.setContent(body);
-        scroller.addListener(SWT.Resize, event -> reflow(false));
-        body.addListener(SWT.Resize, event -> reflow(false));
+        scroller.addListener(SWT.Resize, event -> resized());
+        body.addListener(SWT.Resize, event -> resized());
         kit.whenDressed(this, this::reflow);
         Listener follow = this::follow;
         getDisplay().addFilter(SWT.FocusIn, follow);
@@ -59,28 +64,50 @@ public final class ScrollPane extends Composite {
     }
 
     /**
-     * @param changed whether what is on the page may have changed; otherwise only its width has, and sizes known before are used
+     * @param changed whether what is on the page may have changed; otherwise sizes known before are used
      */
     private void reflow(boolean changed) {
-        if (reflowing || scroller.isDisposed()) {
+        if (reflowing) {
+            again |= changed; // a form on the page folded while it was laid out
             return;
         }
         reflowing = true;
         try {
-            int width = scroller.getClientArea().width;
-            int height = body.computeSize(width, SWT.DEFAULT, changed).y;
-            if (height != scroller.getMinHeight()) {
-                scroller.setMinHeight(height);
-                int narrowed = scroller.getClientArea().width;
-                if (narrowed != width) { // the scroll bar came or went
-                    scroller.setMinHeight(body.computeSize(narrowed, SWT.DEFAULT, false).y);
-                }
-            }
-            body.layout(false, true); // with the sizes just computed
-            scroller.getVerticalBar().setIncrement(24);
-            scroller.getVerticalBar().setPageIncrement(Math.max(24, scroller.getClientArea().height - 24));
+            int rounds = 0;
+            boolean anew = changed;
+            do {
+                again = false;
+                lay(anew);
+                anew = true;
+            } while (again && ++rounds < MOST_ROUNDS);
         } finally {
             reflowing = false;
+        }
+    }
+
+    private void lay(boolean anew) {
+        if (scroller.isDisposed()) {
+            return;
+        }
+        int width = scroller.getClientArea().width;
+        int height = body.computeSize(width, SWT.DEFAULT, anew).y;
+        if (height != scroller.getMinHeight()) {
+            scroller.setMinHeight(height);
+            int narrowed = scroller.getClientArea().width;
+            if (narrowed != width) { // the scroll bar came or went
+                scroller.setMinHeight(body.computeSize(narrowed, SWT.DEFAULT, false).y);
+            }
+        }
+        body.layout(false, true); // with the sizes just computed
+        last = scroller.getClientArea().width;
+        scroller.getVerticalBar().setIncrement(24);
+        scroller.getVerticalBar().setPageIncrement(Math.max(24, scroller.getClientArea().height - 24));
+    }
+
+    /** Blocks may fold differently at another width. */
+    private void resized() {
+        if (!scroller.isDisposed()) {
+            reflow(scroller.getClientArea().width != last);
         }
     }
 
