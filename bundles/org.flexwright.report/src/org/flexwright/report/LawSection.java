@@ -37,7 +37,8 @@ final class LawSection {
         blocks.heading(2, Say.it("laws"));
         for (LawFit kept : all.stream().limit(MOST).toList()) {
             blocks.heading(3, Say.it("law.of", kept.getTitle()));
-            blocks.say(Say.it("law.from", kept.getRecordings().stream().map(Recordings::name).collect(Collectors.joining("; "))), Tone.QUIET);
+            blocks.say(Say.it("law.from", kept.getRecordings().stream().map(Recordings::name).collect(Collectors.joining("; ")), kept.getLaw() == null ? "" : kept.getLaw(), kept.getWeighting() == null ? "" :
+                    kept.getWeighting()), Tone.QUIET);
             try {
                 LawFits.Question question = LawFits.question(folder, kept, registries);
                 one(question.fit(Watch.NONE), blocks);

@@ -53,13 +53,16 @@ final class RecordSections {
         }
         blocks.heading(2, "Materials and lots");
         materials(project.getGrades());
-        blocks.heading(2, "Sessions").table(List.of("Session", "When", "#Room °C", "#Room %RH", "#Conditioned, h", "Who", "Instruments", "Control piece"), project.getSessions().stream().map(
-                s -> List.of(text(s.getCode()), Report.moment(s.getAt()), number(s.getRoomC()), number(s.getRoomRh()), number(s.getConditioningHours()), text(s.getWho()), String.join(", ", s
+        blocks.heading(2, "Sessions").table(List.of("Session", "When", "#Room °C", "#Room %RH", "#Conditioned, h", "Room", "Who", "Instruments", "Control piece"), project.getSessions().stream().map(
+                s -> List.of(text(s.getCode()), Report.moment(s.getAt()), number(s.getRoomC()), number(s.getRoomRh()), number(s.getConditioningHours()), text(s.getRoom()), text(s.getWho()), String.join(", ", s
                         .getInstruments().stream().map(i -> i.getName()).toList()), control(s))).toList());
         blocks.heading(2, "Instruments");
         instruments(project.getInstruments());
         project.getControlPieces().forEach(piece -> {
             blocks.heading(2, "Control piece " + text(piece.getCode()));
+            if (piece.getUsual() != null || piece.getUsualFrom() != null) {
+                blocks.say(Say.it("control.usual", number(piece.getUsual()), number(piece.getUsualSpread()), text(piece.getUsualFrom())));
+            }
             ControlDrift.of(project, piece, registries.properties()).ifPresent(drift -> blocks.add(Drawings.plot(drift.plot())));
             JobSection.readings(piece, registries, blocks);
         });
@@ -73,8 +76,8 @@ final class RecordSections {
 
     /** Gauges, balances and what else was read with. */
     void instruments(List<Instrument> instruments) {
-        blocks.table(List.of("Instrument", "Kind", "Unit", "#Resolution", "#Accuracy ±", "#Own spread", "Spread from", "Last checked", "Check"), instruments.stream().map(i -> List.of(text(i.getName()), text(i.getKind()),
-                text(i.getUnit()), number(i.getResolution()), number(i.getAccuracy()), number(i.getSpread()), text(i.getSpreadFrom()), text(i.getCheckedOn()), text(i.getCheckNote()))).toList());
+        blocks.table(List.of("Instrument", "Kind", "Scale", "Unit", "#Resolution", "#Accuracy ±", "#Own spread", "Spread from", "Last checked", "Check"), instruments.stream().map(i -> List.of(text(i.getName()), text(i.getKind()),
+                text(i.getScale()), text(i.getUnit()), number(i.getResolution()), number(i.getAccuracy()), number(i.getSpread()), text(i.getSpreadFrom()), text(i.getCheckedOn()), text(i.getCheckNote()))).toList());
     }
 
     private void recipe(Recipe recipe) {

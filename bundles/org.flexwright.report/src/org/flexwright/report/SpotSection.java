@@ -2,12 +2,16 @@ package org.flexwright.report;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.flexwright.core.Message;
 import org.flexwright.core.registry.Registries;
 import org.flexwright.core.view.SpotView;
 import org.flexwright.model.Project;
 import org.flexwright.model.SpotMap;
+import org.flexwright.model.SpotPlace;
 import org.flexwright.model.Trial;
 import org.flexwright.report.doc.Block;
 import org.flexwright.report.doc.Blocks;
@@ -33,6 +37,7 @@ final class SpotSection {
             blocks.heading(2, Say.it("spots", map.getTitle() == null ? "" : map.getTitle()));
             List<SpotView.Offer> offers = SpotView.offers(project, map, registries.properties()).stream().filter(offer -> offer.spots() >= LEAST && !oneOfMany(offer))
                     .toList();
+            blocks.say(Say.it("spots.places", map.getPlaces().stream().map(SpotPlace::getSpot).filter(Objects::nonNull).collect(Collectors.joining("; ")), Stream.of(map.getPicture() == null ? null : map.getPicture().getFileName(), map.getSketch()).filter(Objects::nonNull).collect(Collectors.joining(", "))), Tone.QUIET);
             if (offers.isEmpty()) {
                 blocks.say(Say.it("spots.none"), Tone.QUIET);
             }
