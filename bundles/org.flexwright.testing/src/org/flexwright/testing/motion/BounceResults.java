@@ -1,19 +1,20 @@
 package org.flexwright.testing.motion;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
+import org.flexwright.core.Figures;
 import org.flexwright.core.Rounded;
 import org.flexwright.core.Source;
+import org.flexwright.core.field.FieldText;
 import org.flexwright.core.find.Remark;
 import org.flexwright.core.recording.RecordingPlot;
 import org.flexwright.core.recording.RecordingResult;
 import org.flexwright.numerics.LeastSquares;
 import org.flexwright.numerics.Line;
 import org.flexwright.numerics.StudentT;
+import org.flexwright.numerics.Uncertainty;
 import org.flexwright.testing.Say;
 import org.flexwright.testing.TestingProperties;
 import org.flexwright.testing.motion.ImpactFinder.Impact;
@@ -31,9 +32,10 @@ final class BounceResults {
     private static final double LEAST_OF_HEIGHT = 0.7;
     private static final Source HEIGHT = Source.commonPractice("a drop height set by hand with a rule is taken to be known to 2 mm");
     private static final Source FROM_HEIGHT = Source.derived("free fall: g T0^2 / 8 over the drop height; height taken to be known to 2 mm (common practice, no source)");
-    private static final Source TIMING = Source.derived("from the moments of the impacts alone");
-    /** s: a soft part may touch so long. */
-    private static final double CONTACT_EXAMPLE = 0.005;
+    /** s: a soft part may touch so long, which is heard as flight. Nobody measured it, so it is in every band as a limit, either way. */
+    private static final double LONGEST_CONTACT = 0.005;
+    private static final double CONTACT = Uncertainty.rectangular(LONGEST_CONTACT);
+    private static final Source TIMING = Source.commonPractice("moments of the impacts, and a contact of 5 ms at the most that is heard as flight");
 
     private final List<BounceSeries> drops;
     private final Double height;
@@ -54,8 +56,8 @@ final class BounceResults {
         }
         if (!drops.isEmpty()) {
             double flight = drops.get(0).flights()[0];
-            remarks.add(Say.note(TIMING, "bounce.contact", Rounded.text(CONTACT_EXAMPLE * MILLI, "ms"), Rounded.text(flight * MILLI, "ms"),
-                    Rounded.text(PERCENT * CONTACT_EXAMPLE / flight, "%")));
+            remarks.add(Say.note(TIMING, "bounce.contact", Rounded.text(LONGEST_CONTACT * MILLI, "ms"), Rounded.text(flight * MILLI, "ms"),
+                    Figures.of(PERCENT * LONGEST_CONTACT / flight, "%", 2)));
             remarks.add(Say.note(BouncingBall.SOURCE, "rebound.speed"));
         }
     }
@@ -87,7 +89,8 @@ final class BounceResults {
         if (share >= 1) {
             remarks.add(Say.caution(HEIGHT, "bounce.gains", which, Rounded.text(MILLI * share * height, "mm"), Rounded.text(MILLI * height, "mm")));
         } else if (height != null && fromThere(flights)) {
-            double relative = Math.hypot(2 * Math.hypot(impacts.get(0).uncertainty(), impacts.get(1).uncertainty()) / flights[0], HEIGHT_HALF_WIDTH / Math.sqrt(3) / height);
+            double moments = Math.hypot(impacts.get(0).uncertainty(), impacts.get(1).uncertainty());
+            double relative = Math.hypot(2 * Math.hypot(moments, CONTACT) / flights[0], Uncertainty.rectangular(HEIGHT_HALF_WIDTH) / height);
             add("rebound-drop" + id, which + "Rebound after the drop", TestingProperties.REBOUND_DROP, PERCENT * share, COVERAGE * PERCENT * share * relative, "%", FROM_HEIGHT);
             double first = BouncingBall.firstRestitution(height, flights[0]);
             add("restitution-drop" + id, which + "Restitution, first impact", null, first, COVERAGE * first * relative / 2, "", FROM_HEIGHT);
@@ -97,19 +100,21 @@ final class BounceResults {
             return;
         }
         double e = BouncingBall.restitution(flights[0], flights[1]);
-        double u = BouncingBall.restitutionUncertainty(flights[0], e, impacts.get(0).uncertainty(), impacts.get(1).uncertainty(), impacts.get(2).uncertainty());
+        double u = Math.hypot(BouncingBall.restitutionUncertainty(flights[0], e, impacts.get(0).uncertainty(), impacts.get(1).uncertainty(), impacts.get(2).uncertainty()),
+                (1 - e) / flights[0] * CONTACT);
         add("rebound-bounce" + id, which + "Rebound at the second impact", TestingProperties.REBOUND_BOUNCE, PERCENT * e * e, COVERAGE * PERCENT * 2 * e * u, "%", BouncingBall.SOURCE);
         add("restitution" + id, which + "Restitution, second impact", null, e, COVERAGE * u, "", BouncingBall.SOURCE);
         overAll(drop, id, which);
         double heard = BouncingBall.dropHeight(flights[0], e);
-        double uHeard = BouncingBall.dropHeightUncertainty(flights[0], flights[1], impacts.get(0).uncertainty(), impacts.get(1).uncertainty(), impacts.get(2).uncertainty());
+        double uHeard = Math.hypot(BouncingBall.dropHeightUncertainty(flights[0], flights[1], impacts.get(0).uncertainty(), impacts.get(1).uncertainty(), impacts.get(2)
+                .uncertainty()), heard * Math.abs(4 / flights[0] - 2 / flights[1]) * CONTACT);
         add("height" + id, which + "Drop height, as heard", null, MILLI * heard, COVERAGE * MILLI * uHeard, "mm", BouncingBall.SOURCE);
         if (height != null) {
-            compare(heard, COVERAGE * Math.hypot(uHeard, HEIGHT_HALF_WIDTH / Math.sqrt(3)), which, flights);
+            compare(heard, COVERAGE * Math.hypot(uHeard, Uncertainty.rectangular(HEIGHT_HALF_WIDTH)), which, flights);
         }
     }
 
-    /** The band is the wider one of what the flights scatter about the line and of what the moments are known to. */
+    /** The band holds the wider one of what the flights scatter about the line and of what the moments are known to, and the contact, the same in every flight. */
     private void overAll(BounceSeries drop, String id, String which) {
         double[] flights = drop.flights();
         if (flights.length < 3) {
@@ -118,7 +123,7 @@ final class BounceResults {
         Line line = line(flights);
         double e = Math.exp(line.slope());
         double scatter = StudentT.quantile(LEVEL, flights.length - 2) * line.slopeError().orElseThrow();
-        double half = Math.max(scatter, COVERAGE * slopeUncertainty(drop, line));
+        double half = Math.hypot(Math.max(scatter, COVERAGE * slopeUncertainty(drop, line)), COVERAGE * contactInSlope(flights, line));
         add("restitution-fit" + id, which + "Restitution over " + flights.length + " flights", null, e, half * e, "", BouncingBall.SOURCE);
     }
 
@@ -134,6 +139,15 @@ final class BounceResults {
             before = after;
         }
         return Math.sqrt(sum);
+    }
+
+    /** What a contact that is the same in every flight does to the slope of the line: it lengthens short flights by a larger share. */
+    private static double contactInSlope(double[] flights, Line line) {
+        double sum = 0;
+        for (int i = 0; i < flights.length; i++) {
+            sum += (i - line.meanX()) / line.sumOfSquaresX() / flights[i];
+        }
+        return Math.abs(sum) * CONTACT;
     }
 
     /** ln T over the number of the flight; two flights at least. */
@@ -158,7 +172,7 @@ final class BounceResults {
 
     private void compare(double heard, double half, String which, double[] flights) {
         String said = Rounded.text(MILLI * height, "mm");
-        String as = Rounded.text(MILLI * heard, "mm") + " ± " + new BigDecimal(MILLI * half).round(new MathContext(1)).toPlainString() + " mm";
+        String as = FieldText.rounded(MILLI * heard, MILLI * half) + " ± " + FieldText.rounded(MILLI * half, MILLI * half) + " mm";
         if (!fromThere(flights)) {
             remarks.add(Say.caution(HEIGHT, "bounce.height.apart", which, as, said));
         } else if (Math.abs(heard - height) <= half) {
