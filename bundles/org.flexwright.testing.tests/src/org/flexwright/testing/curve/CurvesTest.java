@@ -213,6 +213,30 @@ class CurvesTest {
         assertEquals(2 * Math.sqrt(0.03 * 0.03 / 3 + 0.003 * 0.003), result(moved, "peak-force").halfWidth(), 0.001);
     }
 
+    /** Fine steps bend less from row to row than a load cell scatters: the turnings are found all the same, and no snap where there is none. */
+    @Test
+    void scatterIsNoSnap() {
+        for (int seed = 0; seed < 10; seed++) {
+            Random random = new Random(seed);
+            double scatter = seed % 2 == 0 ? 0.004 : 0.012;
+            double[] x = steps(0, 3.6, 3600);
+            double[] y = map(x, v -> dome(v) + scatter * random.nextGaussian());
+            Look look = look(PRESS, null, travelAndForce(x, y));
+            assertEquals(dome(1.8 + 0.6), value(look, "peak-force"), scatter, "seed " + seed);
+            assertEquals(2.4, at(look, "peak"), 0.2, "seed " + seed);
+            assertEquals(3.6, at(look, "least"), 0.2, "seed " + seed);
+            double off = Math.abs(value(look, "least-travel") - 3);
+            assertTrue(off < 2 * result(look, "least-travel").halfWidth(), "seed " + seed + ": off by " + off + ", said " + result(look, "least-travel").halfWidth());
+
+            double[] rising = map(x, v -> 0.2 * v + scatter * random.nextGaussian());
+            Look none = look(PRESS, null, travelAndForce(x, rising));
+            assertEquals(Censoring.MORE_THAN, result(none, "peak-force").censoring(), "seed " + seed);
+            // a display with steps of 10 mN that goes up and down by one
+            double[] steps = map(x, v -> Math.rint((0.2 * v + 0.004 * random.nextGaussian()) / 0.01) * 0.01);
+            assertEquals(Censoring.MORE_THAN, result(look(PRESS, null, travelAndForce(x, steps)), "peak-force").censoring(), "seed " + seed);
+        }
+    }
+
     @Test
     void withoutASnapThePeakIsABound() {
         double[] x = steps(0, 5, 500);

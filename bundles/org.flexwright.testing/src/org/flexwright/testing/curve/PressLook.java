@@ -23,12 +23,19 @@ import org.flexwright.testing.data.PressDetails;
 import org.flexwright.testing.data.Slack;
 
 /**
- * One press, read. A snap is seen when the force, after a peak, falls by more than 2 % of it and by more than five times its scatter; the least
- * force is the lowest one until the force is back at the peak or the press ends.
+ * One press, read. A snap is seen when the force, after a peak, falls by more than 2 % of it and by more than its scatter makes rows of one
+ * force differ; the least force is the lowest one until the force is back at the peak or the press ends. A force that scatters is averaged over
+ * neighbouring rows first: over as few as bring the scatter below 1 % of the peak, and over half a per cent of the way in at most.
  */
 final class PressLook {
     private static final double FALL = 0.02;
     private static final double SCATTERS = 5;
+    /** Rows to each side that are averaged at most, as a share of the way in. */
+    private static final double SMOOTHED = 0.0025;
+    /** Fewer rows show no smallest step of the display. */
+    private static final int FEW_ROWS = 100;
+    /** A display may go up and down by one step: a fall is more than two. */
+    private static final double DIGITS = 2;
     /** A peak is at least this share of the highest force of the way in: smaller ones are contact and friction. */
     private static final double BEYOND_NOISE = 0.05;
     private static final double STIFF_FROM = 0.1;
@@ -44,7 +51,8 @@ final class PressLook {
     private final Recording recording;
     private final PressDetails details;
     private final double[] travel;
-    private final double[] force;
+    /** At rest taken off; averaged over rows once the peak is found, so that a single value is not one of noise. */
+    private double[] force;
     private final List<RecordingResult> results = new ArrayList<>();
     private final List<Remark> remarks = new ArrayList<>();
     private final Marks marks;
@@ -76,20 +84,24 @@ final class PressLook {
     }
 
     private void read(Trace trace, List<Trace.Branch> branches, Trace.Branch in) {
-        int peak = peak(trace, in);
-        boolean snaps = peak >= 0;
-        int highest = snaps ? peak : trace.highest(in.from(), in.to());
+        double digit = digit(in);
+        int most = trace.step() > 0 ? (int) (SMOOTHED * (in.to() - in.from())) : 0;
+        Fall rough = fall(trace.smoothed(most), in, digit);
+        boolean snaps = rough.seen();
+        Trace calm = trace.smoothed(rows(trace, rough, in, most));
+        force = calm.y();
+        int highest = snaps ? calm.highest(Math.max(in.from(), rough.peak() - 2 * most), rough.until()) : calm.highest(in.from(), in.to());
         if (!(force[highest] > 0)) {
             remarks.add(Say.caution(OWN, "curve.press.noForce"));
             return;
         }
         Slack slack = details == null ? Slack.UNKNOWN : details.getSlack();
-        double contact = marks.at("contact", trace.begin(in.from(), highest, slack));
-        double doubt = marks.byHand("contact") ? 0 : trace.doubt(in.from(), highest, slack);
+        double contact = marks.at("contact", calm.begin(in.from(), highest, slack));
+        double doubt = marks.byHand("contact") ? 0 : calm.doubt(in.from(), highest, slack);
         if (slack == Slack.UNKNOWN && !marks.byHand("contact")) {
             remarks.add(Say.note(Source.commonPractice(), "curve.slack.usual"));
         }
-        rest(trace, in.from(), highest);
+        rest(calm, in.from(), highest);
         double top = force[highest];
         highest = nearest(in, marks.at("peak", travel[highest]));
         double peakForce = force[highest];
@@ -102,9 +114,9 @@ final class PressLook {
                     Censoring.MORE_THAN));
             remarks.add(Say.note(OWN, "curve.press.noSnap", Rounded.text(peakForce, "N"), Rounded.text(travel[in.to()] - contact, "mm")));
         } else {
-            snap(trace, in, highest, top, contact, doubt, half);
+            snap(calm, in, highest, top, contact, doubt, half);
         }
-        stiffness(trace, in.from(), highest);
+        stiffness(trace, calm, in.from(), highest);
         branches.stream().filter(b -> !b.out() && b.from() >= in.to()).findFirst().ifPresent(back -> loss(trace, in, back, contact));
     }
 
@@ -124,31 +136,62 @@ final class PressLook {
         results.add(new RecordingResult("press-loss", Say.message("curve.result.press-loss").text(), CurveProperties.PRESS_LOSS, PER_CENT * (put - given) / put, null, "%", AREAS));
     }
 
-    /** Row of the first peak behind which the force falls; -1 when it never does. A lead-in that only drifts down is no peak: the force must have risen to it by as much. */
-    private int peak(Trace trace, Trace.Branch in) {
-        double highest = force[trace.highest(in.from(), in.to())];
+    /**
+     * A peak behind which the force falls.
+     *
+     * @param peak  its row; below 0 when the force never falls
+     * @param until row at which it has fallen far enough to be sure
+     */
+    private record Fall(int peak, int until) {
+        boolean seen() {
+            return peak >= 0;
+        }
+    }
+
+    /** The first fall. A lead-in that only drifts down is none: the force must have risen to the peak by as much. */
+    private static Fall fall(Trace calm, Trace.Branch in, double digit) {
+        double[] y = calm.y();
+        double highest = y[calm.highest(in.from(), in.to())];
+        double noise = Math.max(calm.span(in.from(), in.to()), DIGITS * digit);
         int best = in.from();
-        double least = force[best];
+        double least = y[best];
         double leastBefore = least;
         for (int i = in.from() + 1; i <= in.to(); i++) {
-            least = Math.min(least, force[i]);
-            double enough = Math.max(FALL * Math.abs(force[best]), SCATTERS * trace.step());
-            if (force[i] > force[best]) {
+            least = Math.min(least, y[i]);
+            double enough = Math.max(FALL * Math.abs(y[best]), noise);
+            if (y[i] > y[best]) {
                 best = i;
                 leastBefore = least;
-            } else if (force[best] - force[i] > enough) {
-                if (force[best] - leastBefore > enough && force[best] > BEYOND_NOISE * highest) {
-                    return best;
+            } else if (y[best] - y[i] > enough) {
+                if (y[best] - leastBefore > enough && y[best] > BEYOND_NOISE * highest) {
+                    return new Fall(best, i);
                 }
                 best = i;
-                least = force[i];
+                least = y[i];
                 leastBefore = least;
             }
         }
-        return -1;
+        return new Fall(-1, in.to());
     }
 
-    private void snap(Trace trace, Trace.Branch in, int peak, double top, double contact, double doubt, Double half) {
+    /** Rows to each side to average over, so that the scatter is small beside the fall that counts; a sharp peak is not blunted more than that asks for. */
+    private static int rows(Trace trace, Fall fall, Trace.Branch in, int most) {
+        double top = trace.y()[fall.seen() ? fall.peak() : trace.highest(in.from(), in.to())];
+        double span = trace.span(in.from(), in.to()) / (FALL / 2 * Math.abs(top));
+        return (int) Math.min(most, Math.ceil((span * span - 1) / 2));
+    }
+
+    /** The smallest step of the force from row to row: that of the display, when it shows one; 0 for a few rows. */
+    private double digit(Trace.Branch in) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = in.from() + 1; i <= in.to(); i++) {
+            double step = Math.abs(force[i] - force[i - 1]);
+            least = step > 0 && step < least ? step : least;
+        }
+        return in.to() - in.from() < FEW_ROWS || Double.isInfinite(least) ? 0 : least;
+    }
+
+    private void snap(Trace calm, Trace.Branch in, int peak, double top, double contact, double doubt, Double half) {
         int least = peak;
         for (int i = peak + 1; i <= in.to() && force[i] <= Math.max(top, force[peak]); i++) {
             least = force[i] < force[least] ? i : least;
@@ -160,8 +203,8 @@ final class PressLook {
         result("least-force", TestingProperties.LEAST_FORCE, l, half, "N");
         Double ratioHalf = half == null ? null : half * Math.sqrt(1 + l * l / (p * p)) / p;
         result("snap-ratio", TestingProperties.SNAP_RATIO, (p - l) / p, ratioHalf, "");
-        stroke("peak-travel", CurveProperties.PEAK_TRAVEL, travel[peak] - contact, Math.hypot(doubt, flat(trace, in, peak, 1)));
-        stroke("least-travel", CurveProperties.LEAST_TRAVEL, travel[least] - contact, Math.hypot(doubt, flat(trace, in, least, -1)));
+        stroke("peak-travel", CurveProperties.PEAK_TRAVEL, travel[peak] - contact, Math.hypot(doubt, flat(calm, in, peak, 1)));
+        stroke("least-travel", CurveProperties.LEAST_TRAVEL, travel[least] - contact, Math.hypot(doubt, flat(calm, in, least, -1)));
         if (least == in.to()) {
             remarks.add(Say.caution(OWN, "curve.press.leastAtEnd"));
         }
@@ -170,9 +213,9 @@ final class PressLook {
         }
     }
 
-    private void stiffness(Trace trace, int from, int peak) {
-        int a = trace.begun(from, peak, STIFF_FROM * force[peak]);
-        int b = trace.begun(from, peak, STIFF_TO * force[peak]);
+    private void stiffness(Trace trace, Trace calm, int from, int peak) {
+        int a = calm.begun(from, peak, STIFF_FROM * force[peak]);
+        int b = calm.begun(from, peak, STIFF_TO * force[peak]);
         if (b - a < 2) {
             remarks.add(Say.note(OWN, "curve.press.fewRows"));
             return;
@@ -180,17 +223,17 @@ final class PressLook {
         trace.line(a, b).map(Line::slope).filter(s -> s > 0).ifPresent(s -> result("stiffness", null, s, null, "N/mm"));
     }
 
-    private void rest(Trace trace, int from, int peak) {
+    private void rest(Trace calm, int from, int peak) {
         boolean said = details != null && details.getZeroForce() != null;
         double first = force[from];
-        if (!said && Math.abs(first) > Math.max(FALL * force[peak], SCATTERS * trace.step())) {
+        if (!said && Math.abs(first) > Math.max(FALL * force[peak], SCATTERS * calm.step())) {
             remarks.add(Say.caution(Source.commonPractice(), "curve.rest", Rounded.text(first, "N")));
         }
     }
 
-    /** How far about a turning of the force it is as high (sign 1) or as low (-1) within twice the scatter; one row at least. */
-    private double flat(Trace trace, Trace.Branch in, int row, int sign) {
-        double give = 2 * trace.step();
+    /** How far about a turning of the force it is as high (sign 1) or as low (-1) as far as the scatter lets one tell; one row at least. */
+    private double flat(Trace calm, Trace.Branch in, int row, int sign) {
+        double give = calm.span(in.from(), in.to());
         int a = row;
         int b = row;
         while (a > in.from() && (force[row] - force[a]) * sign <= give) {

@@ -59,6 +59,32 @@ record Trace(double[] x, double[] y, double step) {
         return NORMAL * second[second.length / 2];
     }
 
+    /** The mean of each row and as many rows to each side of it; fewer at the ends. The same for 0 rows. */
+    Trace smoothed(int rows) {
+        if (rows <= 0) {
+            return this;
+        }
+        double[] mean = new double[y.length];
+        double sum = 0;
+        int from = 0;
+        int to = 0;
+        for (int i = 0; i < y.length; i++) {
+            while (to < Math.min(y.length, i + rows + 1)) {
+                sum += y[to++];
+            }
+            while (from < i - rows) {
+                sum -= y[from++];
+            }
+            mean[i] = sum / (to - from);
+        }
+        return new Trace(x, mean, step / Math.sqrt(2.0 * rows + 1));
+    }
+
+    /** How far rows of one force may be apart by scatter alone: about as far as the highest of so many normal values is above the lowest. */
+    double span(int from, int to) {
+        return 2 * step * Math.sqrt(2 * Math.log(Math.max(2, to - from)));
+    }
+
     /** The branches in order; one at least when there are two rows. */
     List<Branch> branches() {
         List<Branch> found = new ArrayList<>();
