@@ -28,6 +28,7 @@ import org.flexwright.numerics.Descriptive;
 import org.flexwright.numerics.Interval;
 import org.flexwright.numerics.Intervals;
 import org.flexwright.numerics.StudentT;
+import org.flexwright.numerics.Uncertainty;
 import org.flexwright.quantity.QuantityKind;
 import org.flexwright.quantity.Units;
 
@@ -42,6 +43,8 @@ import org.flexwright.quantity.Units;
  */
 public record Drift(AgeingPlan plan, PropertyDef property, List<AgeingSeries> series) {
     private static final double LEVEL = 0.95;
+    /** Two standard uncertainties of a step are about 95 %, and rather more. */
+    private static final double STEPS = 2;
     private static final double HOURS_PER_DAY = 24;
     private static final double PER_CENT = 100;
     /** Pieces read at the same age stand beside each other, not over each other. */
@@ -129,8 +132,7 @@ public record Drift(AgeingPlan plan, PropertyDef property, List<AgeingSeries> se
     /** Half width of a median's band; null when neither scatter nor step is known. */
     private static Double half(int n, double sd, double times, double step) {
         double scatter = Double.isNaN(sd) ? 0 : times * sd * (n > 2 ? MEDIAN : 1) / Math.sqrt(n);
-        double least = step / 2;
-        double half = Math.max(scatter, least);
+        double half = Math.hypot(scatter, STEPS * Uncertainty.resolution(step));
         return half > 0 ? Double.valueOf(half) : null;
     }
 

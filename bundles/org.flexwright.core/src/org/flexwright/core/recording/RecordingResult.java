@@ -2,6 +2,7 @@ package org.flexwright.core.recording;
 
 import java.util.Objects;
 
+import org.flexwright.core.Figures;
 import org.flexwright.core.Source;
 import org.flexwright.core.field.FieldText;
 import org.flexwright.model.Censoring;
@@ -19,6 +20,9 @@ import org.flexwright.model.Censoring;
  * @param censoring whether the value is a bound only: no snap up to the force reached
  */
 public record RecordingResult(String id, String title, String property, double value, Double halfWidth, String unit, Source source, Censoring censoring) {
+    /** Digits of a figure of which nothing says how well it is known. */
+    private static final int UNSURE = 3;
+
     public RecordingResult {
         Objects.requireNonNull(id, "id");
         Objects.requireNonNull(title, "title");
@@ -35,14 +39,14 @@ public record RecordingResult(String id, String title, String property, double v
         this(id, title, property, value, halfWidth, unit, source, Censoring.NONE);
     }
 
-    /** Value, band and unit, rounded to the band: {@code 0.79 ± 0.02 N}; a bound as {@code > 5 N}. */
+    /** Value, band and unit, rounded to the band: {@code 0.79 ± 0.02 N}, or to three digits without one; a bound as {@code > 5 N}. */
     public String words() {
         String bound = switch (censoring) {
             case NONE -> "";
             case MORE_THAN -> "> ";
             case LESS_THAN -> "< ";
         };
-        String number = halfWidth == null || !(halfWidth > 0) ? FieldText.digits(value) : FieldText.rounded(value, halfWidth) + " ± " + FieldText.rounded(halfWidth, halfWidth);
+        String number = halfWidth == null || !(halfWidth > 0) ? Figures.of(value, "", UNSURE) : FieldText.rounded(value, halfWidth) + " ± " + FieldText.rounded(halfWidth, halfWidth);
         return (bound + number + " " + unit).strip();
     }
 }

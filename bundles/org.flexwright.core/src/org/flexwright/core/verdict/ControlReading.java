@@ -36,7 +36,7 @@ import org.flexwright.numerics.StudentT;
 public record ControlReading(ControlPiece piece, Session session, PropertyDef property, double median, double before, int sessions, double limit, Basis basis) {
     /** So many points of hardness off, a control piece puts its session in doubt: common practice. */
     public static final double POINTS = 3;
-    /** Two standard deviations hold about 95 % of the sessions. */
+    /** Two standard deviations, when they are well known and of sessions, hold about 95 % of the sessions. */
     private static final double COVERAGE = 2;
     /** With fewer than four degrees of freedom a standard deviation is hardly known to half its size. */
     private static final int FEWEST_SESSIONS = 5;
@@ -81,7 +81,7 @@ public record ControlReading(ControlPiece piece, Session session, PropertyDef pr
     /** What the limit rests on. */
     public Source source() {
         return switch (basis) {
-            case ENTERED -> Source.commonPractice("twice the spread entered for the control piece holds about 95 % of its sessions");
+            case ENTERED -> Source.commonPractice("twice the spread entered for the control piece; it holds about 95 % of its sessions only if that spread is one of sessions and well known");
             case SESSIONS -> Source.derived("prediction interval of one more session, 95 %, from this piece’s own sessions");
             case POINTS, NONE -> Source.commonPractice("3 points or more on a kept piece: gauge, hand or room changed");
         };

@@ -2,6 +2,7 @@ package org.flexwright.testing.curve;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
@@ -112,7 +113,15 @@ class HoldTest {
         Look look = KIND.look(moved, data(8_000, 0.01, 0.01, 2), Watch.NONE);
         assertTrue(look.marks().get(0).byHand());
         assertEquals(Relaxation.prony(2, SHEET, 8), result(look, "force-1s").value(), 0.01);
-        assertTrue(result(look, "force-1s").halfWidth() < 0.02);
+        assertNull(result(look, "force-1s").halfWidth(), "no band without a gauge");
+        assertTrue(says(look, "curve.noBand"));
+        moved.setInstrument(ModelFactory.eINSTANCE.createInstrument());
+        moved.getInstrument().setUnit("N");
+        moved.getInstrument().setSpread(0.002);
+        assertTrue(says(KIND.look(moved, data(8_000, 0.01, 0.01, 2), Watch.NONE), "curve.noAccuracy"));
+        moved.getInstrument().setAccuracy(0.01);
+        look = KIND.look(moved, data(8_000, 0.01, 0.01, 2), Watch.NONE);
+        assertTrue(result(look, "force-1s").halfWidth() > 2 * 0.01 / Math.sqrt(3) && result(look, "force-1s").halfWidth() < 0.02, "the gauge counts");
         assertTrue(look.results().stream().noneMatch(r -> r.id().equals("relaxation-1800")), "no half hour was recorded");
         assertTrue(says(KIND.look(recording(3), data(330, 0.01, 0, 1), Watch.NONE), "hold.short"));
         assertTrue(says(KIND.look(recording(3), data(5, 0.01, 0, 1), Watch.NONE), "hold.few"));

@@ -55,6 +55,34 @@ class PieceMeasuresTest {
         assertTrue(sunk > plain, sunk + " and " + plain);
     }
 
+    /** The volume rests on the difference of two weighings, and the band of a density on the buoyancy of air that was left out. */
+    @Test
+    void theVolumeHasItsOwnBandAndAirLeftOutIsInBoth() {
+        Random random = new Random(12);
+        DensityCalculation.Results got = results(new DensityCalculation.Inputs(10, 1.2, null, 40, false, null, 0.01, 0.002, 0.5));
+        int inside = 0;
+        int half = 0;
+        int n = 20_000;
+        for (int i = 0; i < n; i++) {
+            double displaced = 8.8 + 0.01 * (2 * random.nextDouble() - 1) - 0.002 * (2 * random.nextDouble() - 1);
+            double volume = 1000 * displaced / Water.density(40 - 0.5 * random.nextDouble());
+            inside += volume >= got.volume().low() && volume <= got.volume().high() ? 1 : 0;
+            half += Math.abs(volume - got.volume().likely()) <= width(got.volume()) / 4 ? 1 : 0;
+        }
+        assertTrue(inside >= 0.95 * n, inside + " of " + n);
+        assertTrue(half < 0.85 * n, half + " of " + n);
+        DensityCalculation.Results fine = results(new DensityCalculation.Inputs(10, 1.2, null, 23, false, null, 0.0001, 0.0001, 0.01));
+        double corrected = results(new DensityCalculation.Inputs(10, 1.2, null, 23, true, null, 0.0001, 0.0001, 0.01)).density().likely();
+        assertTrue(corrected > fine.density().low() && corrected < fine.density().high(), "a fine balance does not make up for air left out");
+        assertTrue(width(results(new DensityCalculation.Inputs(10, 1.2, null, 40, true, null, 0, 0, 0.5)).density()) > 0.1, "water at the end of its table is no surer");
+        assertTrue(width(results(new DensityCalculation.Inputs(10, 1.3, null, 23, true, 0.1, 0.005, 0.01, 0.5)).density()) > width(results(new DensityCalculation.Inputs(10, 1.2, null, 23, true,
+                null, 0.005, 0.01, 0.5)).density()), "a wire is weighed too");
+    }
+
+    private static DensityCalculation.Results results(DensityCalculation.Inputs inputs) {
+        return ((Outcome.Done<DensityCalculation.Results>) new DensityCalculation().run(inputs)).results();
+    }
+
     private static double width(Estimate band) {
         return band.high() - band.low();
     }

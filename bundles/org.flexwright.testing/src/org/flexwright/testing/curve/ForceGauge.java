@@ -1,8 +1,13 @@
 package org.flexwright.testing.curve;
 
+import java.util.Optional;
+
+import org.flexwright.core.Source;
+import org.flexwright.core.find.Remark;
 import org.flexwright.model.Instrument;
 import org.flexwright.quantity.QuantityKind;
 import org.flexwright.quantity.Units;
+import org.flexwright.testing.Say;
 
 /** How well a single force of a recording is known. */
 final class ForceGauge {
@@ -23,6 +28,14 @@ final class ForceGauge {
         }
         return Units.find(QuantityKind.FORCE, gauge.getUnit()).map(unit -> TWO * Math.sqrt(square(gauge.getAccuracy(), unit.factor()) / RECTANGLE + square(gauge
                 .getResolution(), unit.factor()) / STEP + square(gauge.getSpread(), unit.factor()) + scatter * scatter)).orElse(null);
+    }
+
+    /** What the bands of forces lack; empty when the gauge says how far it may be off. */
+    static Optional<Remark> remark(Instrument gauge) {
+        if (halfWidth(gauge, 0) == null) {
+            return Optional.of(Say.note(Source.commonPractice(), "curve.noBand"));
+        }
+        return gauge.getAccuracy() == null ? Optional.of(Say.note(Source.commonPractice(), "curve.noAccuracy")) : Optional.empty();
     }
 
     private static double square(Double value, double factor) {

@@ -19,6 +19,7 @@ import org.flexwright.core.recording.RecordingResult;
 import org.flexwright.model.ChannelRole;
 import org.flexwright.model.Recording;
 import org.flexwright.numerics.Descriptive;
+import org.flexwright.numerics.StudentT;
 import org.flexwright.testing.Say;
 import org.flexwright.testing.data.HoldDetails;
 import org.flexwright.testing.law.PronyFit;
@@ -34,15 +35,17 @@ final class HoldLook {
     private static final double KEPT = 60;
     /** A force is the mean over this share of its time to either side. */
     private static final double WINDOW = 0.05;
-    private static final double TWO_SIGMA = 2;
+    private static final double UPPER = 0.975;
     private static final int FEWEST = 8;
     private static final int USUAL_TERMS = 3;
     private static final int FINE = 400;
     private static final double PER_CENT = 100;
     private static final Source SHARE = Source.derived("100 (F1 - Ft) / F1, F1 the force 1 s after the hold began (common practice)");
+    private static final Source FORCE = Source.derived("mean of the rows about 1 s after the hold began; band from their scatter and the force gauge");
     private static final Source ISO = Source.fromMemory("ISO 3384: 100 (F0 - Ft) / F0, F0 usually 30 min after loading");
     private static final Source PRONY = Source.derived("least squares, F = F0 (1 - sum g (1 - exp(-t / tau)))");
 
+    private final Recording recording;
     private final HoldDetails details;
     private final double[] time;
     private final double[] force;
@@ -58,6 +61,7 @@ final class HoldLook {
     private double[] left;
 
     HoldLook(Recording recording, HoldDetails details, RecordingData data) {
+        this.recording = recording;
         this.details = details;
         this.marks = new Marks(recording);
         stress = data.find(ChannelRole.FORCE).isEmpty();
@@ -118,10 +122,11 @@ final class HoldLook {
         return true;
     }
 
-    private record Force(double value, OptionalDouble error) {
+    /** Half width at 95 % of what its rows scatter alone; empty with fewer than three rows, or when they are all alike. */
+    private record Force(double value, OptionalDouble half) {
     }
 
-    /** The force about a time: mean and error of its rows, or drawn between two rows; empty outside the hold. */
+    /** The force about a time: mean of its rows, or drawn between two rows; empty outside the hold. */
     private Optional<Force> at(double t) {
         if (t > held[held.length - 1] * (1 + WINDOW) || t < held[0]) {
             return Optional.empty();
@@ -137,8 +142,9 @@ final class HoldLook {
         }
         if (n > 0) {
             double[] own = Arrays.copyOf(near, n);
-            // the fall itself is part of this scatter, so the error is rather too wide
-            return Optional.of(new Force(Descriptive.mean(own), n < 3 ? OptionalDouble.empty() : OptionalDouble.of(Descriptive.standardDeviation(own).orElse(0) / Math.sqrt(n))));
+            // the fall itself is part of this scatter, so the band is rather too wide
+            double sd = n < 3 ? 0 : Descriptive.standardDeviation(own).orElse(0);
+            return Optional.of(new Force(Descriptive.mean(own), sd > 0 ? OptionalDouble.of(StudentT.quantile(UPPER, n - 1.0) * sd / Math.sqrt(n)) : OptionalDouble.empty()));
         }
         int after = Math.min(before + 1, held.length - 1);
         double share = after == before ? 0 : (t - held[before]) / (held[after] - held[before]);
@@ -151,7 +157,13 @@ final class HoldLook {
             remarks.add(Say.caution(SHARE, "hold.short", Figures.of(held[held.length - 1], "s", 3)));
             return;
         }
-        results.add(new RecordingResult("force-1s", Say.message("hold.result.force-1s").text(), null, first.get().value(), half(first.get()), unit, SHARE));
+        Double gauge = stress ? null : ForceGauge.halfWidth(recording.getInstrument(), 0);
+        if (!stress) {
+            ForceGauge.remark(recording.getInstrument()).ifPresent(remarks::add);
+        }
+        Double whole = gauge == null || first.get().half().isEmpty() ? null : Double.valueOf(Math.hypot(gauge, first.get().half().getAsDouble()));
+        results.add(new RecordingResult("force-1s", Say.message("hold.result.force-1s").text(), null, first.get().value(), whole, unit, FORCE));
+        remarks.add(Say.note(SHARE, "hold.bands"));
         for (double after : AFTER) {
             at(after).ifPresent(then -> share("relaxation-" + (int) after, Say.message("hold.result.after", said(after)).text(), after == KEPT ? CurveProperties.RELAXATION_60 : null, first.get(),
                     then, SHARE));
@@ -165,13 +177,9 @@ final class HoldLook {
 
     private void share(String id, String title, String property, Force from, Force then, Source source) {
         double value = PER_CENT * (from.value() - then.value()) / from.value();
-        Double half = from.error().isEmpty() || then.error().isEmpty() ? null
-                : TWO_SIGMA * PER_CENT / from.value() * Math.hypot(then.error().getAsDouble(), from.error().getAsDouble() * then.value() / from.value());
+        Double half = from.half().isEmpty() || then.half().isEmpty() ? null
+                : PER_CENT / from.value() * Math.hypot(then.half().getAsDouble(), from.half().getAsDouble() * then.value() / from.value());
         results.add(new RecordingResult(id, title, property, value, half, "%", source));
-    }
-
-    private static Double half(Force force) {
-        return force.error().isPresent() ? Double.valueOf(TWO_SIGMA * force.error().getAsDouble()) : null;
     }
 
     private static String said(double seconds) {

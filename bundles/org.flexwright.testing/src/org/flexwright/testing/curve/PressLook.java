@@ -106,9 +106,7 @@ final class PressLook {
         highest = nearest(in, marks.at("peak", travel[highest]));
         double peakForce = force[highest];
         Double half = ForceGauge.halfWidth(recording.getInstrument(), trace.step());
-        if (half == null) {
-            remarks.add(Say.note(Source.commonPractice(), "curve.noBand"));
-        }
+        ForceGauge.remark(recording.getInstrument()).ifPresent(remarks::add);
         if (!snaps && !marks.byHand("peak")) {
             results.add(new RecordingResult("peak-force", Say.message("curve.result.peak-force").text(), TestingProperties.PEAK_FORCE, peakForce, half, "N", OWN,
                     Censoring.MORE_THAN));

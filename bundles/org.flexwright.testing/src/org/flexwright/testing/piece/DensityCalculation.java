@@ -20,10 +20,13 @@ public final class DensityCalculation implements Calculation<DensityCalculation.
     /** Id of this calculation. */
     public static final String ID = "testing.density";
 
+    /** What the formula of water is known for, degC. */
+    private static final double COLDEST = 10;
+    private static final double HOTTEST = 40;
     private static final CalculationInfo INFO = new CalculationInfo(ID, "Density by water displacement", 2,
             "rho = rho_w m_a / (m_a - m_w), with rho_w of water at its temperature (Tanaka 2001). With a sinker: rho = rho_w m_a "
                     + "/ (m_a + m_s - m_b). With the buoyancy of air: rho_w - rho_a in place of rho_w, and rho_a added. The band rests on the "
-                    + "weighings and the temperature as well as they are said to be known (GUM).",
+                    + "weighings and the temperature as well as they are said to be known, and on the buoyancy of air where it is left out (GUM).",
             Displacement.SOURCE,
             "Boiled water of 10 to 40 degC with a drop of wetting agent, no bubbles, no drift of the balance; deduct a wire above "
                     + "0.010 g.");
@@ -44,7 +47,7 @@ public final class DensityCalculation implements Calculation<DensityCalculation.
     /** Results. */
     public record Results(
             @Field(label = "Density", kind = QuantityKind.DENSITY, unit = "kg/m3", help = "Of the piece; the band holds weighings and temperature, not bubbles that nobody saw.") Estimate density,
-            @Field(label = "Volume", kind = QuantityKind.VOLUME, unit = "cm3", help = "Mass over density.") Estimate volume,
+            @Field(label = "Volume", kind = QuantityKind.VOLUME, unit = "cm3", help = "Of the water displaced; its band holds the same.") Estimate volume,
             @Field(label = "Density of the water", kind = QuantityKind.DENSITY, unit = "kg/m3", help = "At its temperature, free of air.") double waterDensity) {
     }
 
@@ -76,13 +79,18 @@ public final class DensityCalculation implements Calculation<DensityCalculation.
         }
         double density = Displacement.density(in.inAir(), displaced, water, air);
         double perDisplaced = -in.inAir() / displaced * (water - air) / displaced;
-        double weighings = Math.sqrt(in.sinker() == null ? 1 : 2);
-        double warmer = Water.density(Math.min(40, in.water() + in.temperatureGood()));
+        // each thing weighed in water beside the piece is as well known as the piece itself
+        double weighings = Math.sqrt(1.0 + (in.sinker() == null ? 0 : 1) + (in.wire() == null ? 0 : 1));
+        double warmer = Math.max(Math.abs(Water.density(Math.min(HOTTEST, in.water() + in.temperatureGood())) - water), Math.abs(Water.density(Math.max(COLDEST, in.water()
+                - in.temperatureGood())) - water));
+        double leftOut = in.buoyancy() ? 0 : Displacement.AIR;
         Estimate band = Bands.band(density, INFO.source(), Bands.within(in.airGood(), (water - air) / displaced + perDisplaced), Bands.within(weighings * in.waterGood(),
-                perDisplaced), Bands.within(Math.abs(warmer - water), in.inAir() / displaced));
-        double volume = 1000 * in.inAir() / density;
-        double share = (band.high() - band.low()) / 2 / density;
-        Results results = new Results(band, share > 0 ? Estimate.plusMinus(volume, volume * share, INFO.source()) : Estimate.exact(volume, INFO.source()), water);
+                perDisplaced), Bands.within(warmer, in.inAir() / displaced), Bands.within(leftOut, 1 - in.inAir() / displaced));
+        double volume = 1000 * displaced / (water - air);
+        double perGram = 1000 / (water - air);
+        Estimate space = Bands.band(volume, INFO.source(), Bands.within(in.airGood(), perGram), Bands.within(weighings * in.waterGood(), perGram), Bands.within(Math.hypot(warmer,
+                leftOut), volume / (water - air)));
+        Results results = new Results(band, space, water);
         return in.sinker() == null && in.inWater() == 0 ? Outcome.done(results, List.of(Say.caution(INFO.source(), "density.floats"))) : Outcome.done(results);
     }
 
