@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 
+import org.flexwright.core.field.Provenances;
 import org.flexwright.core.verdict.PartBudget.Kind;
 import org.flexwright.core.view.Bars;
 import org.flexwright.core.view.Budgets;
@@ -13,6 +14,7 @@ import org.flexwright.model.Censoring;
 import org.flexwright.model.Instrument;
 import org.flexwright.model.Measurement;
 import org.flexwright.model.ModelFactory;
+import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Trial;
 import org.flexwright.numerics.MedianSpread;
 import org.junit.jupiter.api.Test;
@@ -65,6 +67,27 @@ class PartBudgetTest {
         assertEquals(0, standard(budget, Kind.READINGS));
         assertEquals(1 / Math.sqrt(12), standard(budget, Kind.STEP), 1e-12, "whole points were written");
         assertTrue(budget.expanded().orElseThrow() > 0.5);
+    }
+
+    /** A result of a recording is no surer for having been read several times; what gauge and step say already counts once. */
+    @Test
+    void theBandOfAResultIsInTheBudget() {
+        Trial trial = Bench.trial();
+        Measurement measurement = Bench.read(Bench.part(trial, "P1"), Bench.HARDNESS, 61, 61.5, 62);
+        var from = ModelFactory.eINSTANCE.createProvenance();
+        from.setFeature(Provenances.path(measurement.getReadings().get(1), ModelPackage.Literals.READING__VALUE));
+        from.setUncertainty(4.0);
+        measurement.getProvenance().add(from);
+        PartBudget bare = PartBudget.of(PartValues.of(trial, measurement.getKey(), Bench.HARDNESS).get(0), Bench.HARDNESS).orElseThrow();
+        double all = Math.hypot(standard(bare, Kind.RESULT), standard(bare, Kind.STEP));
+        assertEquals(2, all, 1e-12, "half of the band");
+        assertTrue(bare.expanded().orElseThrow() > 4 * 0.98);
+        measurement.setInstrument(gauge(0.5, 1.0, null));
+        PartBudget named = PartBudget.of(PartValues.of(trial, measurement.getKey(), Bench.HARDNESS).get(0), Bench.HARDNESS).orElseThrow();
+        assertEquals(bare.combined().orElseThrow().standard(), named.combined().orElseThrow().standard(), 1e-12, "the gauge is in the band of the result");
+        from.setUncertainty(0.5);
+        PartBudget narrow = PartBudget.of(PartValues.of(trial, measurement.getKey(), Bench.HARDNESS).get(0), Bench.HARDNESS).orElseThrow();
+        assertTrue(narrow.contributions().stream().noneMatch(c -> c.kind() == Kind.RESULT), "the gauge says more");
     }
 
     @Test

@@ -17,8 +17,8 @@ import org.flexwright.numerics.MedianSpread;
 import org.flexwright.numerics.Uncertainty;
 
 /**
- * How sure the value of one part is, and what makes it unsure: scatter of its readings, step of the gauge, the gauge's own error, drift
- * that the control piece showed (JCGM 100:2008). It is about this part alone: how parts differ is another question.
+ * How sure the value of one part is, and what makes it unsure: scatter of its readings, step of the gauge, the gauge's own error, what
+ * came with a result of a recording or calculation, drift that the control piece showed (JCGM 100:2008). It is about this part alone: how parts differ is another question.
  *
  * @param part          the part, its value the median of its readings in the property's canonical unit
  * @param property      what was read
@@ -28,6 +28,9 @@ import org.flexwright.numerics.Uncertainty;
 public record PartBudget(PartValue part, PropertyDef property, List<Contribution> contributions, List<Message> unknown) {
     /** Where the way of adding comes from. */
     public static final Source SOURCE = Source.published("JCGM 100:2008 (GUM), standard uncertainties added by squares, t at the effective degrees of freedom");
+
+    /** Bands of results are about 95 %, two standard uncertainties. */
+    private static final double COVERAGE = 2;
 
     public PartBudget {
         Objects.requireNonNull(part, "part");
@@ -44,6 +47,8 @@ public record PartBudget(PartValue part, PropertyDef property, List<Contribution
         STEP,
         /** The gauge may be off. */
         GAUGE,
+        /** What a recording or a calculation said of its result, beyond step and gauge. */
+        RESULT,
         /** The control piece was off that day. */
         CONTROL;
 
@@ -75,6 +80,7 @@ public record PartBudget(PartValue part, PropertyDef property, List<Contribution
         readings(part, property, known, unknown);
         step(part, property, known, unknown);
         gauge(part, property, known, unknown);
+        result(part, property, known);
         control(part, property, known, unknown);
         return Optional.of(new PartBudget(part, property, known, unknown));
     }
@@ -118,6 +124,17 @@ public record PartBudget(PartValue part, PropertyDef property, List<Contribution
             known.add(new Contribution(Kind.GAUGE, Uncertainty.rectangular(accuracy), Double.POSITIVE_INFINITY, Case.message("budget.how.gauge", name, number(property, accuracy)), SOURCE));
         } else {
             worst.ifPresent(g -> unknown.add(Case.message("budget.noAccuracy", g.getName() == null ? Case.words("gauge") : g.getName())));
+        }
+    }
+
+    /** The widest band that came with a reading. What of it step and gauge say already is not counted twice. */
+    private static void result(PartValue part, PropertyDef property, List<Contribution> known) {
+        double half = part.bandFromResult();
+        double there = known.stream().filter(c -> c.kind() == Kind.STEP || c.kind() == Kind.GAUGE).mapToDouble(c -> c.standard() * c.standard()).sum();
+        double rest = half * half / (COVERAGE * COVERAGE) - there;
+        if (rest > 0) {
+            known.add(new Contribution(Kind.RESULT, Math.sqrt(rest), Double.POSITIVE_INFINITY, Case.message(there > 0 ? "budget.how.resultRest" : "budget.how.result", number(property, half)),
+                    Source.ownRecord(Case.words("budget.result.from"))));
         }
     }
 
