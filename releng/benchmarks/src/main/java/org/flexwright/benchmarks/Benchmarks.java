@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Map;
 
 import javax.xml.parsers.ParserConfigurationException;
@@ -26,22 +27,6 @@ public final class Benchmarks {
     private static final double SCREEN_AIM_MS = 50;
     private static final double SEARCH_AIM_MS = 100;
     private static final double CURVE_AIM_MS = 3000;
-    private static final String NUMPY = """
-            import hashlib, shutil, sys, time
-            import numpy as np
-            times = []
-            for run in range(3):
-                begun = time.perf_counter_ns()
-                table = np.loadtxt(sys.argv[1], delimiter=",", skiprows=1)
-                if not np.all(np.diff(table[:, 0]) >= 0):
-                    sys.exit("time runs backwards")
-                shutil.copyfile(sys.argv[1], sys.argv[1] + ".copy")
-                with open(sys.argv[1], "rb") as raw:
-                    hashlib.file_digest(raw, "sha256").hexdigest()
-                times.append(time.perf_counter_ns() - begun)
-            print(len(table), repr(float(np.add.accumulate(table[:, 2])[-1])), repr(float(table[:, 2].max())))
-            print(*times)
-            """;
     private static final double MEBIBYTE = 1 << 20;
 
     private final Installation product;
@@ -132,13 +117,13 @@ public final class Benchmarks {
         List<String> own = Beside.java(LongCurve.class, "512m", file.toString(), folder.toString());
         String[] said = own.get(0).split(" ");
         Series other = new Series();
-        if (Beside.hasSciPy()) {
-            List<String> beside = Beside.python(NUMPY, file.toString());
-            String[] theirs = beside.get(0).split(" ");
+        Optional<List<String>> numpy = SciPy.run(work, "curve.py", file.toString());
+        if (numpy.isPresent()) {
+            String[] theirs = numpy.get().get(0).split(" ");
             figures.note(String.format(Locale.ROOT, "(a curve of %s rows: NumPy reads %s; sums of force differ by %.1e N, highest forces by %.1e N; highest drawn less highest read %.1e N)", said[0],
                     theirs[0], Math.abs(Double.parseDouble(said[1]) - Double.parseDouble(theirs[1])), Math.abs(Double.parseDouble(said[2]) - Double.parseDouble(theirs[2])), Math.abs(Double
                             .parseDouble(said[3]) - Double.parseDouble(said[2]))));
-            other = Series.read(beside.get(1));
+            other = Series.read(numpy.get().get(1));
             figures.line("NumPy: reading 2 000 000 rows, copy, checksum", other);
         }
         figures.line("2 000 000 rows taken in, 512 MiB of memory", Series.read(own.get(1)), CURVE_AIM_MS);

@@ -6,27 +6,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 
-/** Runs another program and gives back its lines. */
+/** Runs a class of ours in a Java of its own and gives back its lines. */
 final class Beside {
     private static final long PATIENCE_SECONDS = 300;
 
     private Beside() {
-    }
-
-    /** Whether NumPy and SciPy are there. */
-    static boolean hasSciPy() throws InterruptedException {
-        try {
-            return new ProcessBuilder("python3", "-c", "import scipy, numpy").redirectErrorStream(true).start().waitFor() == 0;
-        } catch (IOException e) {
-            return false;
-        }
-    }
-
-    /** The lines a Python script prints. */
-    static List<String> python(String script, String... arguments) throws IOException, InterruptedException {
-        List<String> command = new ArrayList<>(List.of("python3", "-c", script));
-        command.addAll(List.of(arguments));
-        return lines(command);
     }
 
     /** The lines a class of ours prints, in a Java of its own with so much memory and the options of the product's script. */

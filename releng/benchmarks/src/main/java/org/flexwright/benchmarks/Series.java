@@ -3,6 +3,7 @@ package org.flexwright.benchmarks;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Times of one thing done several times, in ns. */
 final class Series {
@@ -16,7 +17,7 @@ final class Series {
     /** The times, parted by blanks: what {@link #read} reads. */
     @Override
     public String toString() {
-        return nanos.stream().map(String::valueOf).collect(java.util.stream.Collectors.joining(" "));
+        return nanos.stream().map(String::valueOf).collect(Collectors.joining(" "));
     }
 
     /** Times that another program printed. */
