@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.flexwright.core.calc.CalculatedReadings;
@@ -84,8 +83,7 @@ final class KeepReading {
         List<Session> sessions = project.map(p -> List.copyOf(p.getSessions()).reversed()).orElse(List.of());
         Session session = when.chosen();
         when.show(sessions, sessions.contains(session) ? session : null);
-        ((GridData) pane.getLayoutData()).exclude = pieces.isEmpty();
-        pane.setVisible(!pieces.isEmpty());
+        Grid.shown(pane, !pieces.isEmpty());
         enable();
     }
 

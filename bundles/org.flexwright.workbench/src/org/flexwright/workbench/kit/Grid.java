@@ -3,6 +3,7 @@ package org.flexwright.workbench.kit;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Control;
 
 /** The 4-point grid, scaled with the text. */
 public final class Grid {
@@ -64,5 +65,11 @@ public final class Grid {
     /** As large as it wants to be, left in its cell. */
     public static GridData natural() {
         return new GridData(SWT.BEGINNING, SWT.CENTER, false, false);
+    }
+
+    /** Shows a control of a grid, or hides it and gives its room to the others; lay out afterwards. */
+    public static void shown(Control control, boolean shown) {
+        ((GridData) control.getLayoutData()).exclude = !shown;
+        control.setVisible(shown);
     }
 }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -12,10 +13,10 @@ import java.util.stream.Stream;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
 import org.flexwright.core.Message;
 import org.flexwright.core.ageing.AgeingCheck;
 import org.flexwright.core.ageing.AgeingPlans;
+import org.flexwright.core.ageing.AgeingState;
 import org.flexwright.core.ageing.Drift;
 import org.flexwright.core.field.FieldDescriptor;
 import org.flexwright.core.field.FieldDescriptors;
@@ -36,6 +37,7 @@ import org.flexwright.workbench.kit.Palette.Ink;
 import org.flexwright.workbench.kit.Prose;
 import org.flexwright.workbench.kit.Spacing;
 import org.flexwright.workbench.kit.Type.Role;
+import org.flexwright.workbench.pages.FindingStrips;
 import org.flexwright.workbench.pages.PageContext;
 import org.flexwright.workbench.pages.common.Block;
 import org.flexwright.workbench.pages.common.BlockPage;
@@ -49,7 +51,6 @@ import org.flexwright.workbench.pages.common.Properties;
 
 /** An ageing plan: what age did to each piece, when it is read, and what it is about. */
 final class AgeingPage extends BlockPage {
-    private static final double HOURS_PER_DAY = 24;
     private static final int MOST = 12;
     private static final List<FieldDescriptor> PLAN = Stream.of(ModelPackage.Literals.AGEING_PLAN__TITLE, ModelPackage.Literals.AGEING_PLAN__FROM,
             ModelPackage.Literals.AGEING_PLAN__REMIND).map(FieldDescriptors::of).toList();
@@ -57,6 +58,7 @@ final class AgeingPage extends BlockPage {
             ModelPackage.Literals.AGEING_POINT__SKIPPED).map(FieldDescriptors::of).toList();
 
     private final AgeingPlan plan;
+    private final FindingStrips findings;
     private final FormModel planModel;
     private final Prose said;
     private final Prose remarks;
@@ -76,6 +78,7 @@ final class AgeingPage extends BlockPage {
     AgeingPage(Composite parent, PageContext context) {
         super(parent, context);
         plan = (AgeingPlan) context.subject();
+        findings = new FindingStrips(body(), context);
         Block drift = new Block(body(), kit(), "What age did", 1, Spacing.FIELDS);
         said = new Prose(drift.body(), kit(), " ", Ink.INK, Role.STRONG);
         said.setLayoutData(Grid.wide());
@@ -93,8 +96,8 @@ final class AgeingPage extends BlockPage {
             when.action("&Add an age", this::addAge);
             when.action("&Take it out", this::removeAge);
         }
-        points = new Listing<>(when.body(), kit(), "Ages of the plan", MOST, List.of(Column.text("Age", 8, p -> p.getDays() == null ? "" : AgeSpan.text(p.getDays() * HOURS_PER_DAY)),
-                Column.text("Give or take", 10, p -> p.getDays() == null ? "" : AgeSpan.text(AgeingPlans.give(p) * HOURS_PER_DAY)), Column.text("First due", 16, this::due), Column.text(
+        points = new Listing<>(when.body(), kit(), "Ages of the plan", MOST, List.of(Column.text("Age", 8, p -> p.getDays() == null ? "" : AgeSpan.textOfDays(p.getDays())),
+                Column.text("Give or take", 10, p -> p.getDays() == null ? "" : AgeSpan.textOfDays(AgeingPlans.give(p))), Column.text("First due", 16, this::due), Column.text(
                         "How it stands", 40, this::state)));
         points.control().setLayoutData(Grid.wide());
         points.whenChosen(this::choose);
@@ -132,6 +135,7 @@ final class AgeingPage extends BlockPage {
             close();
         });
         show();
+        findings.show();
         choose(null);
     }
 
@@ -151,9 +155,9 @@ final class AgeingPage extends BlockPage {
         checks = property.map(def -> AgeingPlans.checks(plan, def, Instant.now()).stream().collect(Collectors.groupingBy(AgeingCheck::point, LinkedHashMap::new, Collectors
                 .toList()))).map(m -> (Map<AgeingPoint, List<AgeingCheck>>) m).orElse(Map.of());
         boolean known = property.isPresent() && !plan.getSpecimens().isEmpty();
-        shown(chart, known);
-        shown(remarks, known);
-        shown(files, known);
+        Grid.shown(chart, known);
+        Grid.shown(remarks, known);
+        Grid.shown(files, known);
         valueBlock.setShown(known);
         if (known) {
             Drift drift = Drift.of(plan, property.get());
@@ -183,19 +187,13 @@ final class AgeingPage extends BlockPage {
                 ? "; age counts from when each was made." : "; age counts from " + Moments.minute(plan.getFrom()) + "."));
     }
 
-    private static void shown(Control control, boolean shown) {
-        ((GridData) control.getLayoutData()).exclude = !shown;
-        control.setVisible(shown);
-    }
-
     private String due(AgeingPoint point) {
-        return checks.getOrDefault(point, List.of()).stream().map(AgeingCheck::due).filter(java.util.Objects::nonNull).min(Instant::compareTo).map(Moments::minute).orElse("");
+        return checks.getOrDefault(point, List.of()).stream().map(AgeingCheck::due).filter(Objects::nonNull).min(Instant::compareTo).map(Moments::minute).orElse("");
     }
 
     private String state(AgeingPoint point) {
-        Map<String, List<String>> byWord = new LinkedHashMap<>();
-        checks.getOrDefault(point, List.of()).forEach(c -> byWord.computeIfAbsent(c.state().word(), w -> new ArrayList<>()).add(Names.piece(c.piece())));
-        String states = byWord.entrySet().stream().map(e -> byWord.size() == 1 ? e.getKey() : e.getKey() + ": " + String.join(", ", e.getValue())).collect(Collectors.joining("; "));
+        Map<AgeingState, List<String>> pieces = AgeingCheck.byState(checks.getOrDefault(point, List.of()));
+        String states = pieces.entrySet().stream().map(e -> pieces.size() == 1 ? e.getKey().word() : e.getKey().word() + ": " + String.join(", ", e.getValue())).collect(Collectors.joining("; "));
         return point.getSkipped() == null || point.getSkipped().isBlank() ? states : states + ", because " + point.getSkipped();
     }
 
@@ -208,7 +206,7 @@ final class AgeingPage extends BlockPage {
         Composite body = pointBlock.emptied();
         pointBlock.setShown(point != null);
         if (point != null) {
-            pointBlock.setTitle(point.getDays() == null ? "Age" : "Age " + AgeSpan.text(point.getDays() * HOURS_PER_DAY));
+            pointBlock.setTitle(point.getDays() == null ? "Age" : "Age " + AgeSpan.textOfDays(point.getDays()));
             pointModel = FormModel.bound(context().session(), point, POINT);
             new FormPane(body, kit(), Bindings.of(pointModel, !writable())).setLayoutData(Grid.wide());
         }
@@ -236,6 +234,11 @@ final class AgeingPage extends BlockPage {
             choose(null);
         }
         show();
+    }
+
+    @Override
+    public void findingsChanged() {
+        findings.show();
     }
 
     @Override

@@ -81,17 +81,12 @@ final class ControlPage extends BlockPage {
         Optional<ControlDrift> drift = ControlDrift.of(context().session().project(), piece, context().registries().properties());
         words.setWords(drift.map(d -> d.property().title() + ". A session in which it is off by more than is allowed is in doubt with all its readings; nothing is corrected.")
                 .orElse("Read it at the start of each session: from the second session on, or with a usual reading entered above, it tells whether gauge, hand or room changed."));
-        shown(chart, drift.isPresent());
-        shown(sessions.control(), drift.isPresent());
+        Grid.shown(chart, drift.isPresent());
+        Grid.shown(sessions.control(), drift.isPresent());
         drift.ifPresent(d -> {
             chart.show(d.plot());
             sessions.show(d.rows());
         });
-    }
-
-    private static void shown(Control control, boolean shown) {
-        ((GridData) control.getLayoutData()).exclude = !shown;
-        control.setVisible(shown);
     }
 
     @Override

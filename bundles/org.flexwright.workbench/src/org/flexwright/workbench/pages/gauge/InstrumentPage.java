@@ -117,8 +117,7 @@ final class InstrumentPage extends BlockPage {
                 + (instrument.getStudy() == null ? "" : " The spread above comes from gauge study " + Names.of(instrument.getStudy()) + "."))
                 .orElse("Too few readings on control pieces with this gauge to say how it scatters: four repeats are needed, or a gauge study."));
         boolean offered = writable() && known.isPresent() && instrument.getStudy() == null && !Objects.equals(rounded(known.get()), instrument.getSpread());
-        take.setVisible(offered);
-        ((GridData) take.getLayoutData()).exclude = !offered;
+        Grid.shown(take, offered);
     }
 
     private Optional<ControlScatter> known() {

@@ -7,7 +7,6 @@ import java.util.Objects;
 import org.eclipse.emf.common.util.EList;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.flexwright.core.field.FieldDescriptor;
@@ -118,17 +117,12 @@ final class ValuesBlock {
 
     void show() {
         List<MaterialValue> all = all();
-        shown(none, all.isEmpty());
-        shown(values.control(), !all.isEmpty());
+        Grid.shown(none, all.isEmpty());
+        Grid.shown(values.control(), !all.isEmpty());
         values.show(all);
         if (edited != null && !all.contains(edited)) {
             edit(null);
         }
-    }
-
-    private static void shown(Control control, boolean shown) {
-        ((GridData) control.getLayoutData()).exclude = !shown;
-        control.setVisible(shown);
     }
 
     private void edit(MaterialValue value) {

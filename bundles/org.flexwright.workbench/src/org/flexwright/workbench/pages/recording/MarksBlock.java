@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Text;
@@ -73,14 +72,9 @@ final class MarksBlock {
             choosing.accept(mark.name());
         });
         if (context.session().readOnly()) {
-            hide(work, true);
+            Grid.shown(work, false);
         }
         block.setShown(false);
-    }
-
-    private static void hide(Composite pane, boolean hidden) {
-        ((GridData) pane.getLayoutData()).exclude = hidden;
-        pane.setVisible(!hidden);
     }
 
     private Optional<RecordingMark> own(FoundMark mark) {

@@ -13,7 +13,6 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.graphics.Point;
-import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -330,8 +329,7 @@ final class RecordingsPage implements EditorPage {
         which.control().getParent().layout();
         List<Recording> elsewhere = elsewhere();
         over.show(elsewhere, null);
-        ((GridData) over.control().getLayoutData()).exclude = elsewhere.isEmpty();
-        over.control().setVisible(!elsewhere.isEmpty());
+        Grid.shown(over.control(), !elsewhere.isEmpty());
         results.show(chosen, look, others());
         marks.show(chosen, look, plot);
         remarks.show(look, state.trouble());

@@ -26,6 +26,7 @@ import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.ProgressBar;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
@@ -498,7 +499,8 @@ final class TakeInDialog extends Dialog {
         ImportSettings now = settled(kind);
         Path folder = context.session().folder();
         busy(true);
-        job = new LongJob<>("Reading " + file.getFileName(), getShell().getDisplay(), watch -> Recordings.prepare(folder, file, kind, now, new Shown(watch)), this::take,
+        Display display = getShell().getDisplay();
+        job = new LongJob<>("Reading " + file.getFileName(), display, watch -> Recordings.prepare(folder, file, kind, now, new Shown(watch, display)), this::take,
                 this::fail);
         job.schedule();
     }
@@ -551,19 +553,21 @@ final class TakeInDialog extends Dialog {
     /** Shows in the dialog how far it is. */
     private final class Shown implements Watch {
         private final Watch watch;
+        private final Display display;
         private int percent;
 
-        Shown(Watch watch) {
+        Shown(Watch watch, Display display) {
             this.watch = watch;
+            this.display = display;
         }
 
         @Override
         public void done(long part, long whole) {
             watch.done(part, whole);
             int now = whole <= 0 ? 0 : (int) (100 * part / whole);
-            if (now > percent && !bar.isDisposed()) {
+            if (now > percent && !display.isDisposed()) {
                 percent = now;
-                bar.getDisplay().asyncExec(() -> {
+                display.asyncExec(() -> {
                     if (!bar.isDisposed()) {
                         bar.setSelection(now);
                     }

@@ -10,7 +10,6 @@ import java.util.stream.Stream;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
-import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.flexwright.core.field.FieldDescriptor;
@@ -115,14 +114,9 @@ final class BenchPage extends BlockPage {
                 : String.join("\n", controls.stream().map(c -> (c.off() ? "▲ " : "") + c.property().title() + ": " + c.sentence() + ".  Rests on: " + c.source().display())
                         .toList()), controls.stream().anyMatch(ControlReading::off) ? Ink.CAUTION : Ink.INK);
         List<Measurement> done = BenchSessions.measurements(project(), session);
-        shown(nothing, done.isEmpty());
-        shown(read.control(), !done.isEmpty());
+        Grid.shown(nothing, done.isEmpty());
+        Grid.shown(read.control(), !done.isEmpty());
         read.show(done);
-    }
-
-    private static void shown(Control control, boolean shown) {
-        ((GridData) control.getLayoutData()).exclude = !shown;
-        control.setVisible(shown);
     }
 
     private boolean off() {

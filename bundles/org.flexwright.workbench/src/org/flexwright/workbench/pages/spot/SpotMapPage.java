@@ -8,11 +8,11 @@ import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.emf.ecore.EObject;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.SWTException;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Display;
 import org.flexwright.core.Message;
 import org.flexwright.core.field.FieldDescriptor;
 import org.flexwright.core.field.FieldDescriptors;
@@ -32,7 +32,6 @@ import org.flexwright.report.photo.Photos;
 import org.flexwright.workbench.kit.Bindings;
 import org.flexwright.workbench.kit.FormPane;
 import org.flexwright.workbench.kit.Grid;
-import org.flexwright.workbench.kit.Kit;
 import org.flexwright.workbench.kit.Palette.Ink;
 import org.flexwright.workbench.kit.Prose;
 import org.flexwright.workbench.kit.Spacing;
@@ -210,6 +209,7 @@ final class SpotMapPage extends BlockPage implements SpotCanvas.Hand {
             return;
         }
         Photos photos = new Photos(context().session().folder());
+        Display display = canvas.getDisplay();
         Job.createSystem("Reading a photo", (IProgressMonitor monitor) -> {
             Picture picture = photos.figure(attachment).picture();
             ImageData data = null;
@@ -219,7 +219,9 @@ final class SpotMapPage extends BlockPage implements SpotCanvas.Hand {
                 data = null; // told below
             }
             ImageData read = data;
-            canvas.getDisplay().asyncExec(() -> take(attachment, read));
+            if (!display.isDisposed()) {
+                display.asyncExec(() -> take(attachment, read));
+            }
             return Status.OK_STATUS;
         }).schedule();
     }

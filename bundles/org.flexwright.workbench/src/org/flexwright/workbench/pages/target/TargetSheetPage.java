@@ -8,7 +8,6 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Text;
 import org.flexwright.core.field.FieldText;
 import org.flexwright.core.property.PropertyCatalogue;
@@ -103,8 +102,8 @@ final class TargetSheetPage extends BlockPage {
         String why = sheet.getReason() == null || sheet.getReason().isBlank() ? "" : " This version: " + sheet.getReason();
         state.setWords((frozen ? "Frozen " + Moments.minute(sheet.getFrozenAt()) + " by " + sheet.getFrozenBy() + ": it is only read."
                 : "Open: targets can be changed until it is frozen.") + why);
-        shown(none, sheet.getTargets().isEmpty());
-        shown(targets.control(), !sheet.getTargets().isEmpty());
+        Grid.shown(none, sheet.getTargets().isEmpty());
+        Grid.shown(targets.control(), !sheet.getTargets().isEmpty());
         targets.show(sheet.getTargets());
         adding.setShown(open());
         freezing.setShown(writable());
@@ -113,11 +112,6 @@ final class TargetSheetPage extends BlockPage {
             fillAdding();
             fillFreezing(frozen);
         }
-    }
-
-    private static void shown(Control control, boolean shown) {
-        ((GridData) control.getLayoutData()).exclude = !shown;
-        control.setVisible(shown);
     }
 
     private void fillAdding() {

@@ -71,7 +71,7 @@ final class StepHead implements StepPart {
         against.setLayoutData(Grid.wide(2));
         Prose.text(copied, kit, "The planned values were copied and nobody confirmed them yet.").setLayoutData(Grid.wide());
         kit.action(copied, "&Confirm as planned", this::confirm);
-        show(against, false);
+        Grid.shown(against, false);
         refresh();
     }
 
@@ -84,7 +84,7 @@ final class StepHead implements StepPart {
         state.setText(mark.shape() + " " + words);
         kit.ink(state, mark.ink());
         Kit.name(state, "state: " + words);
-        show(copied, step.isUnconfirmed() && place.writable());
+        Grid.shown(copied, step.isUnconfirmed() && place.writable());
         String wanted = StepWords.state(step) + " " + place.writable();
         if (!wanted.equals(made)) {
             made = wanted;
@@ -96,7 +96,7 @@ final class StepHead implements StepPart {
             }
             ((org.eclipse.swt.layout.GridLayout) actions.getLayout()).numColumns = Math.max(1, actions.getChildren().length);
             if (StepWords.state(step) != StepState.PLANNED) {
-                show(against, false);
+                Grid.shown(against, false);
             }
         }
         pane.layout(true, true);
@@ -168,7 +168,7 @@ final class StepHead implements StepPart {
         reason = kit.field(against, "Reason for starting against the finding", SWT.SINGLE);
         reason.setLayoutData(Grid.wide());
         kit.action(against, "Start &against it", () -> startAgainst(stops));
-        show(against, true);
+        Grid.shown(against, true);
         ScrollPane.reflowAround(against);
         reason.setFocus();
     }
@@ -201,10 +201,5 @@ final class StepHead implements StepPart {
     private static void open(Edit edit, Step step) {
         edit.set(step, ModelPackage.Literals.STEP__STATE, step.getStartedAt() == null ? StepState.PLANNED : StepState.RUNNING);
         edit.set(step, ModelPackage.Literals.STEP__ENDED_AT, null);
-    }
-
-    private static void show(Composite part, boolean shown) {
-        ((GridData) part.getLayoutData()).exclude = !shown;
-        part.setVisible(shown);
     }
 }

@@ -112,8 +112,7 @@ final class UseMore {
     }
 
     void show(boolean shown) {
-        ((GridData) pane.getLayoutData()).exclude = !shown;
-        pane.setVisible(shown);
+        Grid.shown(pane, shown);
         ScrollPane.reflowAround(pane);
     }
 }
