@@ -56,6 +56,7 @@ class RecordingNounTest {
         assertTrue(bench.ok("recording", "show", "C1").out().contains("keep it again"));
         bench.ok("recording", "mark", "C1", "peak", "--back");
         assertFalse(bench.ok("recording", "show", "C1").out().contains("keep it again"));
+        assertEquals(2, bench.run("recording", "set", "C1").status(), "nothing was said to change");
         bench.ok("recording", "export", "C1", "--out", "c.csv");
         assertEquals("travel [mm],force [N]", Files.readAllLines(folder.resolve("c.csv")).getFirst());
         bench.ok("recording", "export", "C1", "--out", "c.svg", "--from", "1", "--to", "3");

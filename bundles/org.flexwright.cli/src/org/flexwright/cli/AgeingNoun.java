@@ -24,7 +24,6 @@ import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.verdict.AgeSpan;
 import org.flexwright.model.AgeingPlan;
 import org.flexwright.model.AgeingPoint;
-import org.flexwright.model.Identified;
 import org.flexwright.model.ModelFactory;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Project;
@@ -40,14 +39,12 @@ import picocli.CommandLine.Parameters;
 @Command(name = "ageing", description = "Readings taken again as pieces grow older: plan them, see what is due, see what age did.", mixinStandardHelpOptions = true,
         footer = { "", "Example: flexwright ageing due" }, subcommands = { AgeingNoun.New.class, AgeingNoun.Due.class, AgeingNoun.Show.class, AgeingNoun.Skip.class })
 final class AgeingNoun extends Noun {
-    private static final double HOURS_PER_DAY = 24;
-
     private static PropertyDef property(CliServices services, AgeingPlan plan) {
         return Find.property(services.registries().properties(), plan.getKey() == null ? "" : String.valueOf(plan.getKey().getProperty()));
     }
 
     private static String age(AgeingPoint point) {
-        return AgeSpan.text(point.getDays() * HOURS_PER_DAY);
+        return AgeSpan.textOfDays(point.getDays());
     }
 
     /** By number from 1 in the order of the list, or by title. */
@@ -85,12 +82,10 @@ final class AgeingNoun extends Noun {
             PropertyDef def = Find.property(services.registries().properties(), property);
             List<Specimen> specimens = new ArrayList<>();
             for (String one : pieces.split(";")) {
-                specimens.add(piece(session.project(), one.strip()));
+                specimens.add(Find.piece(session.project(), one.strip()));
             }
-            PropertyKey key = conditions.key(def, services);
-            if (conditions.piece == null) {
-                key.setPieceKind(specimens.getFirst().getPieceKind());
-            }
+            PropertyKey key = conditions.on(specimens.getFirst(), services);
+            key.setProperty(def.id());
             List<Double> days = new ArrayList<>();
             for (String one : ages.split(";")) {
                 days.add(days(one.strip()));
@@ -113,25 +108,13 @@ final class AgeingNoun extends Noun {
         }
     }
 
-    /** Anything that can be read, by its code; parts with their trial. */
-    static Specimen piece(Project project, String typed) {
-        List<Identified> found = Find.called(project, typed).stream().filter(Specimen.class::isInstance).toList();
-        if (found.size() == 1) {
-            return (Specimen) found.getFirst();
-        }
-        throw new UsageException(found.isEmpty() ? "There is no piece \"" + typed + "\": give a part with its trial, such as T08/P1, or the code of a reference part or control piece."
-                : "More than one piece is called \"" + typed + "\": give a part with its trial, such as T08/P1.");
-    }
-
     private static void checks(CliServices services, Reply reply, AgeingPlan plan, PropertyDef def, boolean all) {
         reply.line(Drift.title(plan, def) + "   (" + def.id() + ")");
         Instant now = services.clock().instant();
         for (AgeingPoint point : AgeingPlans.points(plan)) {
             List<AgeingCheck> at = AgeingPlans.checks(plan, def, now).stream().filter(c -> c.point() == point).filter(c -> all || c.state() == AgeingState.DUE
                     || c.state() == AgeingState.COMING).toList();
-            Map<String, List<String>> byWord = new LinkedHashMap<>();
-            at.forEach(c -> byWord.computeIfAbsent(c.state().word(), w -> new ArrayList<>()).add(Names.piece(c.piece())));
-            byWord.forEach((word, names) -> reply.line(String.format("  %-6s ± %-7s %-12s %s%s", age(point), AgeSpan.text(AgeingPlans.give(point) * HOURS_PER_DAY), word, String
+            AgeingCheck.byState(at).forEach((state, names) -> reply.line(String.format("  %-6s ± %-7s %-12s %s%s", age(point), AgeSpan.textOfDays(AgeingPlans.give(point)), state.word(), String
                     .join(", ", names), at.getFirst().due() == null ? "" : "   from " + Words.moment(at.getFirst().due())) + Words.tail("   because ", point.getSkipped())));
             at.forEach(c -> reply.item(row(c, def)));
         }
@@ -145,7 +128,7 @@ final class AgeingNoun extends Noun {
         row.put("days", check.point().getDays());
         row.put("give", AgeingPlans.give(check.point()));
         row.put("due", check.due() == null ? null : check.due().toString());
-        row.put("state", check.state().name().toLowerCase(java.util.Locale.ROOT));
+        row.put("state", Words.of(check.state()));
         return row;
     }
 
@@ -163,7 +146,7 @@ final class AgeingNoun extends Noun {
             for (AgeingCheck check : open) {
                 PropertyDef def = property(services, check.plan());
                 reply.line(String.format("%-9s %-9s %-8s %s   from %s, give or take %s", check.state().word(), Names.piece(check.piece()), age(check.point()), Drift.title(check.plan(), def), Words
-                        .moment(check.due()), AgeSpan.text(AgeingPlans.give(check.point()) * HOURS_PER_DAY)));
+                        .moment(check.due()), AgeSpan.textOfDays(AgeingPlans.give(check.point()))));
                 reply.item(row(check, def));
             }
             if (open.isEmpty()) {
@@ -173,7 +156,7 @@ final class AgeingNoun extends Noun {
         }
     }
 
-    @Command(name = "show", description = "Show a plan, or all: what was read, and what age did to each piece.", mixinStandardHelpOptions = true,
+    @Command(name = "show", aliases = "list", description = "Show a plan, or all: what was read, and what age did to each piece.", mixinStandardHelpOptions = true,
             footer = { "", "Example: flexwright ageing show 1 --csv drift.csv" })
     static final class Show extends ProjectCall {
         @Parameters(paramLabel = "PLAN", arity = "0..1", description = "Its number or title; all when left out.")
@@ -208,7 +191,7 @@ final class AgeingNoun extends Noun {
             for (AgeingSeries series : drift.series()) {
                 List<String> values = new ArrayList<>();
                 for (AgedValue value : series.values()) {
-                    values.add(AgeSpan.text(value.days() * HOURS_PER_DAY) + ": " + drift.text(value));
+                    values.add(AgeSpan.textOfDays(value.days()) + ": " + drift.text(value));
                     Map<String, Object> row = new LinkedHashMap<>();
                     row.put("piece", series.name());
                     row.put("days", value.days());
@@ -249,7 +232,7 @@ final class AgeingNoun extends Noun {
             AgeingPlan of = plan(session.project(), plan);
             double days = New.days(age);
             AgeingPoint point = AgeingPlans.points(of).stream().filter(p -> Math.abs(p.getDays() - days) < 1e-6).findFirst().orElseThrow(() -> new UsageException(
-                    "The plan has no age of " + AgeSpan.text(days * HOURS_PER_DAY) + "; it has " + String.join(", ", AgeingPlans.points(of).stream().map(AgeingNoun::age)
+                    "The plan has no age of " + AgeSpan.textOfDays(days) + "; it has " + String.join(", ", AgeingPlans.points(of).stream().map(AgeingNoun::age)
                             .toList()) + "."));
             session.execute("Leave out an ageing reading", edit -> AgeingPlans.skip(edit, point, reason));
             Reply reply = new Reply(id());

@@ -50,25 +50,26 @@ final class BudgetCall extends TrialNoun.OneTrial {
             }
             List<PartValue> values = PartValues.of(trial, target.getKey(), def).stream().filter(v -> part == null || part.strip().equalsIgnoreCase(v.part())).toList();
             for (PartValue value : values) {
-                some |= PartBudget.of(value, def).map(budget -> shown(reply, trial, def, budget)).isPresent();
+                some |= PartBudget.of(value, def).map(budget -> shown(reply, trial, def, target.getKey().getSpot(), budget)).isPresent();
             }
         }
         return some ? reply : reply.line("No part of " + trial.getCode() + " has a number for " + (only == null ? "a target." : only.title() + " that is a target."));
     }
 
-    private static Reply shown(Reply reply, Trial trial, PropertyDef def, PartBudget budget) {
+    private static Reply shown(Reply reply, Trial trial, PropertyDef def, String spot, PartBudget budget) {
         Bars bars = Budgets.bars(budget);
-        reply.line(def.title() + ". " + bars.title() + ":");
+        reply.line(def.title() + Words.tail(", ", spot) + ". " + bars.title() + ":");
         bars.text(BAR).forEach(line -> reply.line("  " + line));
         Budgets.sentences(budget).forEach(sentence -> reply.line("  " + sentence));
         String unit = CompareCall.unit(def);
         double half = budget.expanded().orElse(0.0);
-        reply.result(trial.getCode() + "." + budget.part().part() + "." + def.id(), new Value(budget.part().value() - half, budget.part().value(), budget.part().value() + half, unit, half == 0
+        reply.result(trial.getCode() + "." + budget.part().part() + "." + def.id() + Words.tail(".", spot), new Value(budget.part().value() - half, budget.part().value(), budget.part().value() + half, unit, half == 0
                 ? "no band" : PartBudget.SOURCE.display(), null));
         budget.contributions().forEach(c -> {
             Map<String, Object> row = new LinkedHashMap<>();
             row.put("part", budget.part().part());
             row.put("property", def.id());
+            row.put("spot", spot);
             row.put("contribution", Words.of(c.kind()));
             row.put("standard", c.standard());
             row.put("df", Double.isInfinite(c.df()) ? null : c.df());

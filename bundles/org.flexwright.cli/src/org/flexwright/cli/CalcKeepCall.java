@@ -58,7 +58,7 @@ final class CalcKeepCall extends ProjectCall {
             throw new UsageException(calculation + " has no result that is a reading of a piece; these have: " + String.join(", ", services.registries().calculations().stream().filter(
                     CalculatedReadings::offered).map(c -> c.info().id()).toList()) + ".");
         }
-        Specimen on = AgeingNoun.piece(project.project(), piece);
+        Specimen on = Find.piece(project.project(), piece);
         Map<String, String> typed = new LinkedHashMap<>(found.inputsFrom(on));
         typed.putAll(Settings.read(set, services.workingFolder()));
         List<String> names = CalculationRunner.inputs(found).stream().map(FieldDescriptor::name).toList();
@@ -77,11 +77,7 @@ final class CalcKeepCall extends ProjectCall {
         Measurement probe = ModelFactory.eINSTANCE.createMeasurement();
         probe.setAt(in != null && in.getAt() != null ? in.getAt() : services.clock().instant());
         new Inputs().put("at", at).fill(probe, services.clock());
-        PropertyKey key = ModelFactory.eINSTANCE.createPropertyKey();
-        new Inputs().put("pieceKind", conditions.piece).put("spot", conditions.spot).put("support", conditions.support).put("dwell", conditions.dwell).fill(key, services.clock());
-        if (conditions.piece == null) {
-            key.setPieceKind(on.getPieceKind());
-        }
+        PropertyKey key = conditions.on(on, services);
         project.execute("Keep " + found.info().title(), edit -> CalculatedReadings.keep(edit, on, found, result, services.registries().properties(), key, in, gauge, probe.getAt()));
         return reply.line("Kept as a reading of " + Names.piece(on) + ".");
     }

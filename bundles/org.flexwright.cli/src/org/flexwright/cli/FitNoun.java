@@ -14,7 +14,6 @@ import org.flexwright.core.Figures;
 import org.flexwright.core.Watch;
 import org.flexwright.core.naming.Find;
 import org.flexwright.core.recording.LawFits;
-import org.flexwright.core.recording.Recordings;
 import org.flexwright.core.rubber.Loading;
 import org.flexwright.core.rubber.RubberForm;
 import org.flexwright.core.rubber.Treloar;
@@ -61,8 +60,7 @@ final class FitNoun extends Noun {
         Double to;
 
         List<Recording> recordings(ProjectSession session) {
-            List<Recording> all = Recordings.all(session.project()).toList();
-            return codes.stream().map(code -> Find.named("recording", all, r -> Objects.toString(r.getCode(), ""), r -> Objects.toString(r.getTitle(), ""), code)).distinct().toList();
+            return codes.stream().map(code -> Find.recording(session.project(), code)).distinct().toList();
         }
     }
 

@@ -46,6 +46,11 @@ final class HowReadCall extends TrialNoun.OneTrial {
     boolean about;
 
     @Override
+    protected boolean writes() {
+        return !set.isEmpty();
+    }
+
+    @Override
     protected Reply work(CliServices services, ProjectSession session) {
         Trial trial = trial(session);
         List<Part> pieces = part == null ? trial.getParts() : List.of(Find.part(trial, part));
@@ -66,8 +71,7 @@ final class HowReadCall extends TrialNoun.OneTrial {
 
     private List<Measurement> chosen(CliServices services, List<Part> pieces, String name) {
         PropertyDef only = property == null ? null : Find.property(services.registries().properties(), property);
-        Double after = dwell == null ? null : (Double) new Inputs().put("dwell", dwell).read(org.flexwright.model.ModelFactory.eINSTANCE.createPropertyKey(), services.clock())
-                .values().iterator().next();
+        Double after = TargetNoun.Conditions.dwell(dwell, services);
         List<Measurement> chosen = pieces.stream().flatMap(piece -> piece.getMeasurements().stream()).filter(m -> m.getKey() != null && (only == null || only.id().equals(m.getKey().getProperty())))
                 .filter(m -> spot == null || spot.strip().equalsIgnoreCase(m.getKey().getSpot())).filter(m -> after == null || after.equals(m.getKey().getDwell()))
                 .filter(m -> services.registries().measurementDetails(m.getKey().getProperty()).isPresent()).toList();
@@ -95,7 +99,7 @@ final class HowReadCall extends TrialNoun.OneTrial {
         ReadingSummary summary = ReadingSummary.of(def, measurement);
         String piece = measurement.eContainer() instanceof Specimen specimen && specimen.getCode() != null ? specimen.getCode() : "";
         reply.line((piece + "  ").stripLeading() + def.title() + (measurement.getKey().getSpot() == null ? "" : ", " + measurement.getKey().getSpot()) + ": " + summary.words());
-        summary.prints().ifPresent(print -> reply.line("  in print: " + print.iso() + " (type, seconds, value) or " + print.astm() + " (type, value, seconds)"));
+        summary.prints().ifPresent(print -> reply.line("  in print: " + print.both().text()));
         EClass type = services.registries().measurementDetails(def.id()).orElseThrow();
         EObject details = measurement.getDetails();
         List<FieldDescriptor> open = new ArrayList<>();

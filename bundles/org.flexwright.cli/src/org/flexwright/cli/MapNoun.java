@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 import org.flexwright.core.Message;
@@ -107,7 +108,7 @@ final class MapNoun extends Noun {
         }
     }
 
-    @Command(name = "show", description = "Show a map: what can be drawn on it, or one of these as words and as a drawing; all maps when none is named.", mixinStandardHelpOptions = true,
+    @Command(name = "show", aliases = "list", description = "Show a map: what can be drawn on it, or one of these as words and as a drawing; all maps when none is named.", mixinStandardHelpOptions = true,
             footer = { "", "Example: flexwright map show \"hard spots\" --property shore-a --of T07 --svg hard-spots.svg" })
     static final class Show extends ProjectCall {
         private static final int ACROSS = 56;
@@ -159,10 +160,10 @@ final class MapNoun extends Noun {
 
         private boolean wanted(CliServices services, SpotView.Offer offer) {
             PropertyDef def = property == null ? null : Find.property(services.registries().properties(), property);
-            Double after = dwell == null ? null : (Double) new Inputs().put("dwell", dwell).read(ModelFactory.eINSTANCE.createPropertyKey(), services.clock()).values().iterator()
-                    .next();
-            boolean whose = of == null || offer.whose().equalsIgnoreCase(of.strip()) || offer.whose().toLowerCase(java.util.Locale.ROOT).startsWith(of.strip().toLowerCase(
-                    java.util.Locale.ROOT) + ",") || offer.whose().toLowerCase(java.util.Locale.ROOT).endsWith(" " + of.strip().toLowerCase(java.util.Locale.ROOT));
+            Double after = TargetNoun.Conditions.dwell(dwell, services);
+            String asked = of == null ? "" : of.strip().toLowerCase(Locale.ROOT);
+            String there = offer.whose().toLowerCase(Locale.ROOT);
+            boolean whose = of == null || there.equals(asked) || there.startsWith(asked + ",") || there.endsWith(" " + asked);
             return whose && (def == null || def.id().equals(offer.property().id())) && (after == null || after.equals(offer.key().getDwell()));
         }
 

@@ -63,7 +63,7 @@ final class RankingNoun extends Noun {
         }
     }
 
-    @Command(name = "show", description = "Show a ranking, or all rankings.", mixinStandardHelpOptions = true, footer = { "", "Example: flexwright ranking show B1" })
+    @Command(name = "show", aliases = "list", description = "Show a ranking, or all rankings.", mixinStandardHelpOptions = true, footer = { "", "Example: flexwright ranking show B1" })
     static final class Show extends ProjectCall {
         @Parameters(paramLabel = "RANKING", arity = "0..1", description = "Code of the ranking.")
         String code;
@@ -95,8 +95,7 @@ final class RankingNoun extends Noun {
             case RankOutcome.Order order -> {
                 Rankings.sentences(ranking, order).forEach(reply::line);
                 for (RankOutcome.Place place : order.places()) {
-                    reply.line("  " + place.place() + ".  " + Rankings.name(place.piece()) + ", placed " + (place.best() == place.worst() ? place.best() + " by all" : place.best() + " to " + place
-                            .worst()) + ", first by " + place.first() + " of " + order.people());
+                    reply.line("  " + place.place() + ".  " + Rankings.name(place.piece()) + ", placed " + place.placed().text() + ", first by " + place.first() + " of " + order.people());
                     Map<String, Object> row = new LinkedHashMap<>();
                     row.put("ranking", ranking.getCode());
                     row.put("piece", Rankings.name(place.piece()));

@@ -30,7 +30,7 @@ final class ReadingReply {
             long bounds = counted.stream().filter(r -> r.getCensoring() != Censoring.NONE).count();
             reply.words("bounds", bounds + " of " + counted.size() + " readings are bounds, kept as such");
         }
-        summary.prints().ifPresent(print -> reply.words("in print", print.iso() + " (type, seconds, value) or " + print.astm() + " (type, value, seconds)"));
+        summary.prints().ifPresent(print -> reply.words("in print", print.both().text()));
         if (measurement.getKey().getDwell() != null) {
             reply.result("dwell", Value.number(measurement.getKey().getDwell(), "s", Reply.OWN_RECORD));
         }

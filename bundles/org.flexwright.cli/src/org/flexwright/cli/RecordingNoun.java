@@ -44,17 +44,18 @@ import org.flexwright.core.session.Edit;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.view.PlotModel;
 import org.flexwright.model.ChannelRole;
-import org.flexwright.model.Measurement;
 import org.flexwright.model.ModelFactory;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Origin;
 import org.flexwright.model.Project;
 import org.flexwright.model.PropertyKey;
+import org.flexwright.model.Reading;
 import org.flexwright.model.Recording;
 import org.flexwright.model.RecordingMark;
 import org.flexwright.model.Specimen;
+import org.flexwright.quantity.QuantityException;
 import org.flexwright.quantity.QuantityKind;
-import org.flexwright.quantity.Units;
+import org.flexwright.quantity.QuantityParser;
 import org.flexwright.report.PlotFile;
 
 import picocli.CommandLine.Command;
@@ -263,7 +264,7 @@ final class RecordingNoun extends Noun {
 
         @Override
         protected Reply work(CliServices services, ProjectSession project) {
-            Specimen on = AgeingNoun.piece(project.project(), piece);
+            Specimen on = Find.piece(project.project(), piece);
             RecordingKind sort = kind(services, kind);
             Path from = services.workingFolder().resolve(file);
             if (!Files.isRegularFile(from) || !Files.isReadable(from)) {
@@ -352,15 +353,10 @@ final class RecordingNoun extends Noun {
 
     /** What is kept of a result as a reading: so, or otherwise since a mark was moved. */
     private static String kept(CliServices services, Recording recording, RecordingResult result) {
-        Optional<PropertyDef> def = result.property() == null ? Optional.empty() : services.registries().findProperty(result.property());
-        List<Measurement> kept = def.isEmpty() ? List.of() : Recordings.kept(recording).stream().filter(m -> result.property().equals(m.getKey().getProperty())).toList();
-        if (kept.isEmpty()) {
-            return "";
-        }
-        double now = Units.find(def.get().kind(), result.unit()).map(u -> u.toCanonical(result.value())).orElse(Double.NaN);
-        boolean same = kept.stream().flatMap(m -> m.getReadings().stream()).anyMatch(r -> r.getValue() != null && Math.abs(r.getValue() - now) <= 1e-9 * Math.abs(now));
-        return same ? "   kept" : "   kept as " + kept.stream().flatMap(m -> m.getReadings().stream()).map(r -> ReadingPrinter.print(def.get(), r)).collect(Collectors.joining("; "))
-                + ": keep it again to take the new value";
+        List<Reading> kept = Recordings.kept(recording, result);
+        Optional<PropertyDef> def = kept.isEmpty() ? Optional.empty() : services.registries().findProperty(result.property());
+        return def.map(property -> Recordings.stands(result, property, kept) ? "   kept" : "   kept as " + kept.stream().map(r -> ReadingPrinter.print(property, r)).collect(Collectors
+                .joining("; ")) + ": keep it again to take the new value").orElse("");
     }
 
     @Command(name = "list", description = "All recordings, by piece.", mixinStandardHelpOptions = true, footer = { "", "Example: flexwright recording list" })
@@ -475,8 +471,8 @@ final class RecordingNoun extends Noun {
 
         private double number() {
             try {
-                return org.flexwright.quantity.QuantityParser.parse(place, QuantityKind.NUMBER, QuantityKind.NUMBER.unit()).canonical();
-            } catch (org.flexwright.quantity.QuantityException e) {
+                return QuantityParser.parse(place, QuantityKind.NUMBER, QuantityKind.NUMBER.unit()).canonical();
+            } catch (QuantityException e) {
                 throw new UsageException("\"" + place + "\" is no place: give a plain number in the unit of the axis, such as 1.85.");
             }
         }
@@ -506,6 +502,9 @@ final class RecordingNoun extends Noun {
             Settings.read(set, services.workingFolder()).forEach(inputs::put);
             EObject details = recording.getDetails();
             Map<EStructuralFeature, Object> asked = typed(services, sort, details, inputs);
+            if (own.isEmpty() && inputs.isEmpty() && session == null && instrument == null) {
+                throw new UsageException("Say what to change: --set FIELD=VALUE, --title, --cycle, --session or --instrument.");
+            }
             project.execute("Change recording " + recording.getCode(), edit -> {
                 values.forEach((feature, value) -> edit.set(recording, feature, value));
                 asked.forEach((feature, value) -> {
@@ -537,11 +536,7 @@ final class RecordingNoun extends Noun {
             RecordingKind sort = kind(services, recording);
             Look look = Recordings.look(session, recording, sort, Watch.NONE);
             List<RecordingResult> chosen = chosen(look, recording);
-            PropertyKey key = ModelFactory.eINSTANCE.createPropertyKey();
-            new Inputs().put("pieceKind", conditions.piece).put("spot", conditions.spot).put("support", conditions.support).put("dwell", conditions.dwell).fill(key, services.clock());
-            if (conditions.piece == null) {
-                key.setPieceKind(Recordings.piece(recording).getPieceKind());
-            }
+            PropertyKey key = conditions.on(Recordings.piece(recording), services);
             session.execute("Keep results of " + recording.getCode(), edit -> Recordings.keep(edit, recording, chosen, services.registries().properties(), key));
             Reply reply = new Reply(id()).words("recording", recording.getCode()).words("piece", piece(recording));
             for (RecordingResult r : chosen) {

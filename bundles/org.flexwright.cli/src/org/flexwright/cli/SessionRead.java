@@ -1,11 +1,7 @@
 package org.flexwright.cli;
 
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -161,7 +157,7 @@ final class SessionRead extends ProjectCall {
     /** All lines first: nothing is kept when one of them is wrong. */
     private void take(CliServices services, PropertyDef def, ReadingEntry entry) {
         List<Line> lines = new ArrayList<>();
-        List<String> all = lines(services);
+        List<String> all = TypedLines.of(services, Cli.of(spec).in(), from, MOST_LINES, "that is no session of readings");
         for (int i = 0; i < all.size(); i++) {
             String text = all.get(i).strip();
             if (text.isEmpty() || text.startsWith("#")) {
@@ -176,7 +172,7 @@ final class SessionRead extends ProjectCall {
             lines.add(new Line(i + 1, piece, readings));
         }
         if (lines.isEmpty()) {
-            throw new UsageException("There is no reading in " + (from.equals("-") ? "what was piped in" : from) + ": a line is one reading, or several separated by ;.");
+            throw new UsageException("There is no reading in " + (from.equals(TypedLines.PIPED) ? "what was piped in" : from) + ": a line is one reading, or several separated by ;.");
         }
         for (int i = 0; i < lines.size(); i++) {
             Line line = lines.get(i);
@@ -195,33 +191,6 @@ final class SessionRead extends ProjectCall {
 
     private static Specimen named(ReadingEntry entry, String typed) {
         return entry.pieces().stream().filter(p -> typed.equalsIgnoreCase(p.getCode())).findFirst().orElse(null);
-    }
-
-    private List<String> lines(CliServices services) {
-        if (from.equals("-")) {
-            return read(Cli.of(spec).in(), "What was piped in");
-        }
-        Path file = services.workingFolder().resolve(from);
-        try (BufferedReader in = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
-            return read(in, "The file " + file.getFileName());
-        } catch (IOException e) {
-            throw new CliException("The file " + file.getFileName() + " cannot be read.", e);
-        }
-    }
-
-    private static List<String> read(BufferedReader in, String what) {
-        List<String> lines = new ArrayList<>();
-        try {
-            for (String line = in.readLine(); line != null; line = in.readLine()) {
-                if (lines.size() == MOST_LINES) {
-                    throw new UsageException(what + " has more than " + MOST_LINES + " lines: that is no session of readings.");
-                }
-                lines.add(line);
-            }
-        } catch (IOException e) {
-            throw new CliException(what + " cannot be read as UTF-8 text.", e);
-        }
-        return lines;
     }
 
     private static Reply said(CliServices services, Reply reply, Session at, PropertyDef def, ReadingEntry entry) {

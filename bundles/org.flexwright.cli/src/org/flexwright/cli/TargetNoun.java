@@ -12,6 +12,7 @@ import org.flexwright.core.trial.TargetSheets;
 import org.flexwright.model.ModelFactory;
 import org.flexwright.model.Project;
 import org.flexwright.model.PropertyKey;
+import org.flexwright.model.Specimen;
 import org.flexwright.model.Target;
 import org.flexwright.model.TargetRule;
 import org.flexwright.model.TargetSheet;
@@ -57,10 +58,31 @@ final class TargetNoun extends Noun {
         String dwell;
 
         PropertyKey key(PropertyDef property, CliServices services) {
-            PropertyKey key = ModelFactory.eINSTANCE.createPropertyKey();
-            new Inputs().put("pieceKind", piece).put("spot", spot).put("support", support).put("dwell", dwell).fill(key, services.clock());
+            PropertyKey key = typed(services);
             key.setProperty(property.id());
             return key;
+        }
+
+        /** For whatever is read on that piece: its kind is the key's when none was typed. */
+        PropertyKey on(Specimen read, CliServices services) {
+            PropertyKey key = typed(services);
+            if (piece == null) {
+                key.setPieceKind(read.getPieceKind());
+            }
+            return key;
+        }
+
+        private PropertyKey typed(CliServices services) {
+            PropertyKey key = ModelFactory.eINSTANCE.createPropertyKey();
+            new Inputs().put("pieceKind", piece).put("spot", spot).put("support", support).put("dwell", dwell).fill(key, services.clock());
+            return key;
+        }
+
+        /** A dwell alone, in seconds; null for null. */
+        static Double dwell(String typed, CliServices services) {
+            PropertyKey key = ModelFactory.eINSTANCE.createPropertyKey();
+            new Inputs().put("dwell", typed).fill(key, services.clock());
+            return key.getDwell();
         }
     }
 

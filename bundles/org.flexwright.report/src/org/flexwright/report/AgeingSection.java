@@ -10,7 +10,6 @@ import org.flexwright.core.Message;
 import org.flexwright.core.ageing.AgeingCheck;
 import org.flexwright.core.ageing.AgeingPlans;
 import org.flexwright.core.ageing.Drift;
-import org.flexwright.core.naming.Names;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.registry.Registries;
 import org.flexwright.core.verdict.AgeSpan;
@@ -23,8 +22,6 @@ import org.flexwright.report.doc.Tone;
 
 /** What age did to the pieces that are followed, and which readings are still to come. */
 final class AgeingSection {
-    private static final double HOURS_PER_DAY = 24;
-
     private AgeingSection() {
     }
 
@@ -49,10 +46,8 @@ final class AgeingSection {
         Map<AgeingPoint, List<AgeingCheck>> byAge = new LinkedHashMap<>();
         AgeingPlans.checks(plan, property, now).forEach(c -> byAge.computeIfAbsent(c.point(), p -> new ArrayList<>()).add(c));
         byAge.forEach((point, checks) -> {
-            Map<String, List<String>> byWord = new LinkedHashMap<>();
-            checks.forEach(c -> byWord.computeIfAbsent(c.state().word(), w -> new ArrayList<>()).add(Names.piece(c.piece())));
-            byWord.forEach((word, pieces) -> rows.add(List.of(AgeSpan.text(point.getDays() * HOURS_PER_DAY), AgeSpan.text(AgeingPlans.give(point) * HOURS_PER_DAY), checks.getFirst()
-                    .due() == null ? "" : Report.moment(checks.getFirst().due()), word + (point.getSkipped() == null || point.getSkipped().isBlank() ? "" : ": " + point
+            AgeingCheck.byState(checks).forEach((state, pieces) -> rows.add(List.of(AgeSpan.textOfDays(point.getDays()), AgeSpan.textOfDays(AgeingPlans.give(point)), checks.getFirst()
+                    .due() == null ? "" : Report.moment(checks.getFirst().due()), state.word() + (point.getSkipped() == null || point.getSkipped().isBlank() ? "" : ": " + point
                             .getSkipped()), String.join(", ", pieces))));
         });
         blocks.table(List.of(Say.it("ageing.age"), Say.it("ageing.give"), Say.it("ageing.due"), Say.it("ageing.state"), Say.it("ageing.pieces")), rows);

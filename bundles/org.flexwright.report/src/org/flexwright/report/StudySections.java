@@ -3,6 +3,7 @@ package org.flexwright.report;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import org.flexwright.core.gauge.GaugeAnalysis;
 import org.flexwright.core.gauge.GaugeOutcome;
@@ -49,8 +50,8 @@ final class StudySections {
         blocks.say(def.get().title() + (study.getInstrument() == null ? ", no gauge named" : ", " + study.getInstrument().getName()) + (study.getAt() == null ? "." : ", " + Report.moment(study
                 .getAt()) + "."));
         GaugeTable table = GaugeTable.of(study);
-        List<String> titles = java.util.stream.Stream.concat(java.util.stream.Stream.of("Piece"), table.persons().stream().map(who -> who.isEmpty() ? "Readings" : who)).toList();
-        blocks.table(titles, table.pieces().stream().map(piece -> java.util.stream.Stream.concat(java.util.stream.Stream.of(piece), table.persons().stream().map(who -> String.join("; ", table
+        List<String> titles = Stream.concat(Stream.of("Piece"), table.persons().stream().map(who -> who.isEmpty() ? "Readings" : who)).toList();
+        blocks.table(titles, table.pieces().stream().map(piece -> Stream.concat(Stream.of(piece), table.persons().stream().map(who -> String.join("; ", table
                 .readings(piece, who).stream().map(r -> ReadingPrinter.print(def.get(), r) + (r.getLeftOut() == null ? "" : " (left out: " + r.getLeftOut() + ")")).toList()))).toList()).toList());
         switch (GaugeAnalysis.of(study, def.get())) {
             case GaugeOutcome.Refused no -> blocks.say(no.sentence().text());
@@ -72,8 +73,7 @@ final class StudySections {
             case RankOutcome.Refused no -> blocks.say(no.sentence().text());
             case RankOutcome.Order order -> {
                 blocks.items(Rankings.sentences(ranking, order));
-                blocks.table(List.of("#Place", "Piece", "Placed", "#First by"), order.places().stream().map(p -> List.of(String.valueOf(p.place()), Rankings.name(p.piece()), p.best() == p.worst() ? p
-                        .best() + " by all" : p.best() + " to " + p.worst(), p.first() + " of " + order.people())).toList());
+                blocks.table(List.of("#Place", "Piece", "Placed", "#First by"), order.places().stream().map(p -> List.of(String.valueOf(p.place()), Rankings.name(p.piece()), p.placed().text(), p.first() + " of " + order.people())).toList());
                 blocks.say(RankOutcome.SOURCE.display() + ".", Tone.QUIET);
             }
         }

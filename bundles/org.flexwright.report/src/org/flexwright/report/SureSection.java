@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.flexwright.core.Message;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.registry.Registries;
+import org.flexwright.core.trial.TargetSheets;
 import org.flexwright.core.verdict.PartBudget;
 import org.flexwright.core.verdict.PartValue;
 import org.flexwright.core.verdict.PartValues;
@@ -15,6 +16,7 @@ import org.flexwright.core.view.Budgets;
 import org.flexwright.core.view.Lanes;
 import org.flexwright.model.Project;
 import org.flexwright.model.Target;
+import org.flexwright.model.TargetSheet;
 import org.flexwright.model.Trial;
 import org.flexwright.report.doc.Blocks;
 import org.flexwright.report.doc.Drawings;
@@ -26,12 +28,13 @@ final class SureSection {
     }
 
     static void write(Project project, Registries registries, Trial trial, Blocks blocks) {
-        if (project.getTargetSheets().isEmpty()) {
+        TargetSheet sheet = TargetSheets.current(project);
+        if (sheet == null) {
             return;
         }
         Blocks own = new Blocks();
         List<List<String>> rows = new ArrayList<>();
-        for (Target target : project.getTargetSheets().getLast().getTargets()) {
+        for (Target target : sheet.getTargets()) {
             String id = target.getKey() == null ? null : target.getKey().getProperty();
             PropertyDef def = id == null ? null : registries.findProperty(id).orElse(null);
             if (def == null) {

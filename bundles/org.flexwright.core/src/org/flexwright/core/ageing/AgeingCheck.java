@@ -1,8 +1,13 @@
 package org.flexwright.core.ageing;
 
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 
+import org.flexwright.core.naming.Names;
 import org.flexwright.model.AgeingPlan;
 import org.flexwright.model.AgeingPoint;
 import org.flexwright.model.Measurement;
@@ -24,5 +29,12 @@ public record AgeingCheck(AgeingPlan plan, AgeingPoint point, Specimen piece, In
         Objects.requireNonNull(point, "point");
         Objects.requireNonNull(piece, "piece");
         Objects.requireNonNull(state, "state");
+    }
+
+    /** The names of the pieces by how they stand, in the order in which each state first comes up. */
+    public static Map<AgeingState, List<String>> byState(List<AgeingCheck> checks) {
+        Map<AgeingState, List<String>> pieces = new LinkedHashMap<>();
+        checks.forEach(check -> pieces.computeIfAbsent(check.state(), s -> new ArrayList<>()).add(Names.piece(check.piece())));
+        return pieces;
     }
 }

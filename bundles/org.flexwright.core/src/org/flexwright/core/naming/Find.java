@@ -28,6 +28,7 @@ import org.flexwright.model.Recipe;
 import org.flexwright.model.Recording;
 import org.flexwright.model.SavedSearch;
 import org.flexwright.model.Session;
+import org.flexwright.model.Specimen;
 import org.flexwright.model.Step;
 import org.flexwright.model.Trial;
 
@@ -105,6 +106,15 @@ public final class Find {
     /** A control piece. */
     public static ControlPiece controlPiece(Project project, String code) {
         return one("control piece", project.getControlPieces(), ControlPiece::getCode, code);
+    }
+
+    /** Anything that can be read: a part by its trial and its own code ({@code T08/P1}), a reference part or a control piece by its code. */
+    public static Specimen piece(Project project, String typed) {
+        List<Specimen> found = called(project, typed).stream().filter(Specimen.class::isInstance).map(Specimen.class::cast).toList();
+        if (found.size() != 1) {
+            throw UnknownNameException.of(found.isEmpty() ? "piece.none" : "piece.several", typed);
+        }
+        return found.getFirst();
     }
 
     /** A gauge study. */

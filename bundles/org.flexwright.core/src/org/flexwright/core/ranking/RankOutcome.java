@@ -51,5 +51,10 @@ public sealed interface RankOutcome {
      * @param first how many put it first, alone or with others
      */
     record Place(Specimen piece, int place, int best, int worst, int first) {
+
+        /** Between which places the people put it. */
+        public Message placed() {
+            return best == worst ? Message.of(RankOutcome.class, "placed.all", best) : Message.of(RankOutcome.class, "placed.between", best, worst);
+        }
     }
 }

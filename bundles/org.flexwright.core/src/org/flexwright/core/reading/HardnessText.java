@@ -37,6 +37,11 @@ public sealed interface HardnessText {
             return type() + "/" + FieldText.digits(value) + "/" + FieldText.digits(seconds);
         }
 
+        /** Both prints, each with the order of its figures. */
+        public Message both() {
+            return Message.of(HardnessText.class, "print.both", iso(), astm());
+        }
+
         private String type() {
             return scale.unit().display().replaceFirst("Shore ", "");
         }

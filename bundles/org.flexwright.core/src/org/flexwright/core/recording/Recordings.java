@@ -51,6 +51,9 @@ import org.flexwright.quantity.Units;
  * says is computed anew each time. All changes go through an {@link Edit}.
  */
 public final class Recordings {
+    /** Two numbers that are the same but for how they were stored. */
+    private static final double SAME = 1e-9;
+
     private Recordings() {
     }
 
@@ -278,6 +281,18 @@ public final class Recordings {
     public static List<Measurement> kept(Recording recording) {
         Specimen piece = piece(recording);
         return piece == null ? List.of() : piece.getMeasurements().stream().filter(m -> m.getRecording() == recording).toList();
+    }
+
+    /** What was kept of one result: readings of its property that came from the recording. */
+    public static List<Reading> kept(Recording recording, RecordingResult result) {
+        return result.property() == null ? List.of() : kept(recording).stream().filter(m -> m.getKey() != null && result.property().equals(m.getKey().getProperty()))
+                .flatMap(m -> m.getReadings().stream()).filter(reading -> reading.getValue() != null).toList();
+    }
+
+    /** True when one of the readings is the result as it is now; false when a mark was moved or something else changed since it was kept. */
+    public static boolean stands(RecordingResult result, PropertyDef property, List<Reading> kept) {
+        double now = Units.find(property.kind(), result.unit()).map(unit -> unit.toCanonical(result.value())).orElse(Double.NaN);
+        return kept.stream().anyMatch(reading -> Math.abs(reading.getValue() - now) <= SAME * Math.abs(now));
     }
 
     /**

@@ -55,6 +55,11 @@ public record AgeSpan(double low, double high, int unknown) {
         return new AgeSpan(hours, hours, 0).text();
     }
 
+    /** An age that is counted in days, in words. */
+    public static String textOfDays(double days) {
+        return text(days * HOURS_PER_DAY);
+    }
+
     private static String number(double value) {
         String text = String.format(Locale.ROOT, value < 10 ? "%.1f" : "%.0f", value);
         return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;

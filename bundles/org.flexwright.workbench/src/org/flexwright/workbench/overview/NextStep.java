@@ -25,8 +25,6 @@ import org.flexwright.model.TrialState;
  */
 record NextStep(String sentence, String action, Kind kind, EObject thing) {
 
-    private static final double HOURS_PER_DAY = 24;
-
     /** What the button does. */
     enum Kind {
         ADD_NEED, ADD_REFERENCE, ADD_TARGETS, NEW_TRIAL, OPEN, COMPARE
@@ -40,8 +38,8 @@ record NextStep(String sentence, String action, Kind kind, EObject thing) {
         }
         AgeingCheck first = due.getFirst();
         String pieces = String.join(", ", due.stream().filter(c -> c.point() == first.point()).map(c -> Names.piece(c.piece())).toList());
-        return new NextStep("To be read now, at an age of " + AgeSpan.text(first.point().getDays() * HOURS_PER_DAY) + ", give or take " + AgeSpan.text(AgeingPlans.give(first
-                .point()) * HOURS_PER_DAY) + ": " + pieces + " (" + Names.of(first.plan()) + ").", "Open the plan", Kind.OPEN, first.plan());
+        return new NextStep("To be read now, at an age of " + AgeSpan.textOfDays(first.point().getDays()) + ", give or take " + AgeSpan.textOfDays(AgeingPlans
+                .give(first.point())) + ": " + pieces + " (" + Names.of(first.plan()) + ").", "Open the plan", Kind.OPEN, first.plan());
     }
 
     static NextStep of(Project project) {

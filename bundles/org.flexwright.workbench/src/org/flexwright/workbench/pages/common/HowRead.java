@@ -41,7 +41,7 @@ final class HowRead extends Composite {
         setBackgroundMode(SWT.INHERIT_DEFAULT);
         kit.columns(this, 1, new Spacing(3, 2, 0, 2));
         kit.dress(this, Ink.INK, Ink.PANEL, Role.BODY);
-        summary.prints().ifPresent(print -> Prose.quiet(this, kit, "In print: " + print.iso() + " (type, seconds, value) or " + print.astm() + " (type, value, seconds).")
+        summary.prints().ifPresent(print -> Prose.quiet(this, kit, "In print: " + print.both().text() + ".")
                 .setLayoutData(Grid.wide()));
         if (measurement.getDetails() != null || doing.edit("say how it was read", edit -> Measurements.details(edit, measurement, type))) {
             EObject details = measurement.getDetails();

@@ -163,9 +163,6 @@ final class GaugeGrid extends Composite {
                 case ReadingInput.Rejected no -> {
                     return refused(field, piece, no.sentence().text());
                 }
-                default -> {
-                    return refused(field, piece, "\"" + field.getText() + "\" may mean more than one thing: type plain numbers.");
-                }
             }
         }
         Kit.describe(field, "");

@@ -63,7 +63,7 @@ final class RankingPage extends BlockPage {
         said = kit().pane(result.body(), 1, Spacing.FIELDS);
         said.setLayoutData(Grid.wide());
         places = new Listing<>(result.body(), kit(), "Order of all", 12, List.of(Column.number("Place", 7, place -> String.valueOf(place.place())), Column.text("Piece", 20, place -> Rankings.name(place
-                .piece())), Column.text("Placed", 12, place -> place.best() == place.worst() ? place.best() + " by all" : place.best() + " to " + place.worst()), Column.number("First by", 9,
+                .piece())), Column.text("Placed", 12, place -> place.placed().text()), Column.number("First by", 9,
                         place -> String.valueOf(place.first()))));
         places.control().setLayoutData(Grid.wide());
         places.whenOpened(place -> context.open(place.piece()));

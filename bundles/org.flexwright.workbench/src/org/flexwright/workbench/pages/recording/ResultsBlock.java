@@ -5,9 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -17,8 +17,6 @@ import org.flexwright.core.recording.RecordingResult;
 import org.flexwright.core.recording.Recordings;
 import org.flexwright.model.Reading;
 import org.flexwright.model.Recording;
-import org.flexwright.quantity.Unit;
-import org.flexwright.quantity.Units;
 import org.flexwright.workbench.kit.Grid;
 import org.flexwright.workbench.kit.Kit;
 import org.flexwright.workbench.kit.Palette.Ink;
@@ -32,9 +30,6 @@ import org.flexwright.workbench.pages.common.Flow;
 
 /** Figures taken from a recording, each with its band and what it rests on; those that are readings of a property can be kept as such. */
 final class ResultsBlock {
-
-    /** Two numbers that are the same but for how they were stored. */
-    private static final double SAME = 1e-9;
 
     private final PageContext context;
     private final Doing doing;
@@ -103,9 +98,7 @@ final class ResultsBlock {
         if (look.results().isEmpty()) {
             Prose.quiet(lines, kit, "No figure can be taken from it yet.").setLayoutData(Grid.wide());
         }
-        boolean writable = !context.session().readOnly() && !ticks.isEmpty();
-        ((GridData) work.getLayoutData()).exclude = !writable;
-        work.setVisible(writable);
+        Grid.shown(work, !context.session().readOnly() && !ticks.isEmpty());
         keepAll.setVisible(!others.isEmpty());
     }
 
@@ -127,16 +120,9 @@ final class ResultsBlock {
 
     /** What was kept of a figure, in words; empty when nothing was. */
     private String state(Recording recording, RecordingResult result) {
-        PropertyDef property = result.property() == null ? null : context.registries().findProperty(result.property()).orElse(null);
-        Unit unit = property == null ? null : Units.find(property.kind(), result.unit()).orElse(null);
-        List<Reading> kept = Recordings.kept(recording).stream().filter(m -> m.getKey() != null && Objects.equals(result.property(), m.getKey().getProperty()))
-                .flatMap(m -> m.getReadings().stream()).filter(reading -> reading.getValue() != null).toList();
-        if (unit == null || kept.isEmpty()) {
-            return "";
-        }
-        double now = unit.toCanonical(result.value());
-        boolean same = kept.stream().anyMatch(reading -> Math.abs(reading.getValue() - now) <= SAME * Math.max(1, Math.abs(now)));
-        return same ? "kept" : "kept with another value before: keep it again";
+        List<Reading> kept = Recordings.kept(recording, result);
+        Optional<PropertyDef> property = kept.isEmpty() ? Optional.empty() : context.registries().findProperty(result.property());
+        return property.map(def -> Recordings.stands(result, def, kept) ? "kept" : "kept with another value before: keep it again").orElse("");
     }
 
     private void keep(boolean all) {

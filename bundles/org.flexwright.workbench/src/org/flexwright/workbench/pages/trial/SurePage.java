@@ -5,6 +5,7 @@ import java.util.Optional;
 
 import org.eclipse.swt.widgets.Composite;
 import org.flexwright.core.property.PropertyDef;
+import org.flexwright.core.trial.TargetSheets;
 import org.flexwright.core.verdict.Doubts;
 import org.flexwright.core.verdict.Judgement;
 import org.flexwright.core.verdict.Limits;
@@ -98,8 +99,8 @@ final class SurePage extends BlockPage {
 
     /** Targets whose property is a number that a plugin here knows. */
     private List<Target> offered() {
-        List<TargetSheet> sheets = project.getTargetSheets();
-        return sheets.isEmpty() ? List.of() : sheets.getLast().getTargets().stream().filter(t -> property(t).filter(def -> !def.yesNo()).isPresent()).toList();
+        TargetSheet sheet = TargetSheets.current(project);
+        return sheet == null ? List.of() : sheet.getTargets().stream().filter(t -> property(t).filter(def -> !def.yesNo()).isPresent()).toList();
     }
 
     private void show() {
