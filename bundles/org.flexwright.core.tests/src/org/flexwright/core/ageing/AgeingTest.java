@@ -12,6 +12,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 import org.flexwright.core.find.Finding;
 import org.flexwright.core.find.RuleContext;
@@ -27,10 +28,13 @@ import org.flexwright.core.verdict.Bench;
 import org.flexwright.core.view.PlotModel;
 import org.flexwright.model.AgeingPlan;
 import org.flexwright.model.Censoring;
+import org.flexwright.model.ControlPiece;
+import org.flexwright.model.Knowledge;
 import org.flexwright.model.Measurement;
 import org.flexwright.model.ModelFactory;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Part;
+import org.flexwright.model.Session;
 import org.flexwright.model.Trial;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -164,6 +168,45 @@ class AgeingTest {
         assertEquals(3, plot.series().size());
         assertEquals(1.0, plot.series().get(1).points().getLast().x(), 1e-9);
         assertEquals(6, drift.table().rows().size());
+    }
+
+    /** Two sessions shift all pieces alike, which their own changes do not show: what the control piece did between them stands beside the interval. */
+    @Test
+    void whatTheControlPieceDidIsSaidBesideTheChange() {
+        AgeingPlan plan = plan(1.0, 30.0);
+        ControlPiece control = ModelFactory.eINSTANCE.createControlPiece();
+        control.setCode("K1");
+        List<Session> sessions = List.of(ModelFactory.eINSTANCE.createSession(), ModelFactory.eINSTANCE.createSession());
+        session.execute("begin", e -> {
+            e.add(session.project(), ModelPackage.Literals.PROJECT__CONTROL_PIECES, control);
+            sessions.forEach(s -> {
+                s.setControlPiece(control);
+                e.add(session.project(), ModelPackage.Literals.PROJECT__SESSIONS, s);
+            });
+            sessions.forEach(s -> {
+                Measurement read = ModelFactory.eINSTANCE.createMeasurement();
+                read.setKey(Bench.key(Bench.FORCE));
+                read.setKnowledge(Knowledge.MEASURED);
+                read.setSession(s);
+                read.getReadings().add(Bench.reading(s == sessions.get(0) ? 0.50 : 0.54, Censoring.NONE));
+                e.add(control, ModelPackage.Literals.SPECIMEN__MEASUREMENTS, read);
+            });
+        });
+        for (int i = 1; i <= 3; i++) {
+            read(i, 1, 0.80);
+            read(i, 30, 0.83);
+        }
+        assertTrue(said(plan).contains("No control piece was read both times"), said(plan));
+        session.execute("sessions", e -> trial.getParts().forEach(part -> {
+            for (int i = 0; i < Math.min(2, part.getMeasurements().size()); i++) {
+                e.set(part.getMeasurements().get(i), ModelPackage.Literals.MEASUREMENT__SESSION, sessions.get(i));
+            }
+        }));
+        assertTrue(said(plan).contains("The control piece K1 itself changed by +0.04 N"), said(plan));
+    }
+
+    private static String said(AgeingPlan plan) {
+        return Drift.of(plan, Bench.FORCE).remarks().stream().map(m -> m.text()).collect(Collectors.joining(" "));
     }
 
     @Test

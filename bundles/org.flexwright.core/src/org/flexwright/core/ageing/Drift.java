@@ -12,6 +12,7 @@ import org.flexwright.core.field.Provenances;
 import org.flexwright.core.naming.Names;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.verdict.AgeSpan;
+import org.flexwright.core.verdict.ControlReading;
 import org.flexwright.core.view.Axis;
 import org.flexwright.core.view.PlotModel;
 import org.flexwright.core.view.TableModel;
@@ -183,6 +184,23 @@ public record Drift(AgeingPlan plan, PropertyDef property, List<AgeingSeries> se
             v.getLast().low() - v.getFirst().low() }).toList();
     }
 
+    /** What the control piece says of the sessions at both ends, the largest change of all pairs. */
+    private Message controls() {
+        Double most = null;
+        String name = "";
+        for (AgeingSeries one : series) {
+            List<AgedValue> known = one.values().stream().filter(AgedValue::known).toList();
+            if (known.size() > 1 && known.getFirst().session() != null && known.getLast().session() != null) {
+                Double shift = ControlReading.change(known.getFirst().session(), known.getLast().session(), property).orElse(null);
+                if (shift != null && (most == null || Math.abs(shift) > Math.abs(most))) {
+                    most = shift;
+                    name = Objects.toString(known.getLast().session().getControlPiece().getCode(), "");
+                }
+            }
+        }
+        return most == null ? Message.of(Drift.class, "remark.noControl") : Message.of(Drift.class, "remark.control", name, signed(most, 0));
+    }
+
     private static boolean near(double one, double other) {
         AgeSpan a = new AgeSpan(one * HOURS_PER_DAY, one * HOURS_PER_DAY, 0);
         return a.near(new AgeSpan(other * HOURS_PER_DAY, other * HOURS_PER_DAY, 0));
@@ -193,6 +211,7 @@ public record Drift(AgeingPlan plan, PropertyDef property, List<AgeingSeries> se
         List<Message> remarks = new ArrayList<>();
         if (!changes().isEmpty()) {
             remarks.add(Message.of(Drift.class, "remark.session"));
+            remarks.add(controls());
         }
         if (series.stream().anyMatch(s -> s.values().stream().anyMatch(v -> v.half() != null))) {
             remarks.add(Message.of(Drift.class, "remark.bands"));

@@ -137,6 +137,16 @@ public record ControlReading(ControlPiece piece, Session session, PropertyDef pr
         return usual == null ? Optional.empty() : Optional.of(judged(session, property, mine, usual, medians, entered ? piece.getUsualSpread() : null));
     }
 
+    /** By how much a control piece read in both sessions under the same conditions changed from one to the other; empty when none was. */
+    public static Optional<Double> change(Session from, Session to, PropertyDef property) {
+        ControlPiece piece = to.getControlPiece();
+        if (piece == null || from == to || from.getControlPiece() != piece || property.yesNo()) {
+            return Optional.empty();
+        }
+        return piece.getMeasurements().stream().filter(m -> m.getSession() == to && isOf(m, property)).map(Measurement::getKey).findFirst()
+                .map(key -> medians(piece, property, key)).filter(medians -> medians.containsKey(from) && medians.containsKey(to)).map(medians -> medians.get(to) - medians.get(from));
+    }
+
     private static ControlReading judged(Session session, PropertyDef property, double mine, double usual, Map<Session, Double> medians, Double spread) {
         ControlPiece piece = session.getControlPiece();
         int others = medians.size() - 1;

@@ -27,8 +27,6 @@ import org.flexwright.testing.Readings;
  * @param points dwell in s and median of its readings, the shortest dwell first; two at least
  */
 public record Decay(Specimen piece, GaugeScale scale, String spot, List<DecayCalculation.Point> points) {
-    private static final double HALF = 0.5;
-
     public Decay {
         points = List.copyOf(points);
     }
@@ -77,16 +75,7 @@ public record Decay(Specimen piece, GaugeScale scale, String spot, List<DecayCal
 
     /** Points lost for each ten times longer, with its 95 % band, never narrower than the dial's step allows; of two dwells alone without one. */
     public Optional<Estimate> fall() {
-        return line().map(line -> {
-            Estimate fall = DecayCalculation.fall(line);
-            double least = points.size() == 2 ? 0 : 2 * step() / Math.sqrt(12) / Math.sqrt(line.sumOfSquaresX());
-            return new Estimate(Math.min(fall.low(), fall.likely() - least), fall.likely(), Math.max(fall.high(), fall.likely() + least), fall.source());
-        });
-    }
-
-    /** The step it was read to, as the readings show it: whole points or half ones. */
-    private double step() {
-        return points.stream().allMatch(point -> point.reading() == Math.rint(point.reading())) ? 1 : HALF;
+        return line().map(line -> DecayCalculation.fall(line, points));
     }
 
     /** Code of the piece and spot. */

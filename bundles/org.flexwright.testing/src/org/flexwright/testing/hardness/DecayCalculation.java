@@ -9,10 +9,10 @@ import org.flexwright.core.calc.Calculation;
 import org.flexwright.core.calc.CalculationInfo;
 import org.flexwright.core.calc.Field;
 import org.flexwright.core.calc.Outcome;
-import org.flexwright.numerics.Interval;
 import org.flexwright.numerics.LeastSquares;
 import org.flexwright.numerics.Line;
 import org.flexwright.numerics.StudentT;
+import org.flexwright.numerics.Uncertainty;
 import org.flexwright.quantity.QuantityKind;
 import org.flexwright.testing.Say;
 import org.osgi.service.component.annotations.Component;
@@ -25,6 +25,8 @@ public final class DecayCalculation implements Calculation<DecayCalculation.Inpu
 
     private static final Source SOURCE = Source.commonPractice("readings fall along a line over the logarithm of time");
     private static final double LEVEL = 0.95;
+    private static final double COVERAGE = 2;
+    private static final double HALF = 0.5;
     private static final CalculationInfo INFO = new CalculationInfo(ID, "Fall of a reading while the gauge rests", 1,
             "Fits H = H1 - c log10(t / 1 s) to readings of one contact. c is the fall for each ten times longer; H at another dwell follows from it.",
             SOURCE, "One contact, 0.5 s to some minutes. Between dwells of one material only; no substitute for reading at the same dwell.");
@@ -73,12 +75,19 @@ public final class DecayCalculation implements Calculation<DecayCalculation.Inpu
         return LeastSquares.line(readings.stream().mapToDouble(p -> Math.log10(p.time())).toArray(), readings.stream().mapToDouble(Point::reading).toArray());
     }
 
-    /** Points lost for each ten times longer; of two points alone without a band. */
-    static Estimate fall(Line line) {
-        Interval band = line.slopeError().isPresent()
-                ? Interval.around(-line.slope(), StudentT.quantile((1 + LEVEL) / 2, line.n() - 2.0) * line.slopeError().getAsDouble())
-                : new Interval(-line.slope(), -line.slope());
-        return new Estimate(band.low(), -line.slope(), band.high(), SOURCE);
+    /** Points lost for each ten times longer, the band never narrower than the dial's step allows; of two points alone without a band. */
+    static Estimate fall(Line line, List<Point> readings) {
+        if (line.slopeError().isEmpty()) {
+            return Estimate.exact(-line.slope(), SOURCE);
+        }
+        double scatter = StudentT.quantile((1 + LEVEL) / 2, line.n() - 2.0) * line.slopeError().getAsDouble();
+        double least = COVERAGE * Uncertainty.resolution(step(readings)) / Math.sqrt(line.sumOfSquaresX());
+        return Estimate.plusMinus(-line.slope(), Math.max(scatter, least), SOURCE);
+    }
+
+    /** The step it was read to, as the readings show it: whole points or half ones. */
+    private static double step(List<Point> readings) {
+        return readings.stream().allMatch(point -> point.reading() == Math.rint(point.reading())) ? 1 : HALF;
     }
 
     @Override
@@ -88,7 +97,7 @@ public final class DecayCalculation implements Calculation<DecayCalculation.Inpu
             return Outcome.refused("readings", Say.message("same-times"), Say.message("same-times.remedy"));
         }
         Line line = fitted.get();
-        Results results = new Results(fall(line), line.intercept(), line.at(Math.log10(in.dwell())));
+        Results results = new Results(fall(line, in.readings()), line.intercept(), line.at(Math.log10(in.dwell())));
         return line.n() == 2 ? Outcome.done(results, List.of(Say.note(SOURCE, "two-points"))) : Outcome.done(results);
     }
 }

@@ -41,7 +41,7 @@ public final class DropReboundCalculation implements Calculation<DropReboundCalc
     /** Results. */
     public record Results(
             @Field(label = "Rebound", kind = QuantityKind.FRACTION, unit = "%", help = "Median, smallest and largest of the rebounds.") Estimate rebound,
-            @Field(label = "Coefficient of restitution", help = "Square root of the share.") double restitution,
+            @Field(label = "Coefficient of restitution", help = "Square root of the share, with its band.") Estimate restitution,
             @Field(label = "tan delta", help = "At a constant loss angle.") double tanDelta,
             @Field(label = "Rebound of the shortcut", kind = QuantityKind.FRACTION, unit = "%", help = "exp(-pi tan delta) at that tan delta.") double shortcut) {
     }
@@ -81,7 +81,7 @@ public final class DropReboundCalculation implements Calculation<DropReboundCalc
             remarks.add(Say.caution(INFO.source(), "drop.few", share.length));
         }
         remarks.add(Say.note(SOURCE, "rebound.speed"));
-        return Outcome.done(new Results(rebound, Math.sqrt(median), tanDelta, 100 * LossLoop.resilienceApproximate(tanDelta)), remarks);
+        return Outcome.done(new Results(rebound, new Estimate(Math.sqrt(rebound.low() / 100), Math.sqrt(median), Math.sqrt(rebound.high() / 100), rebound.source()), tanDelta, 100 * LossLoop.resilienceApproximate(tanDelta)), remarks);
     }
 
     /** What the reading of both heights does to a share. */

@@ -37,7 +37,7 @@ public final class ReboundCalculation implements Calculation<ReboundCalculation.
     public record Results(
             @Field(label = "Coefficient of restitution", help = "From the first two flights, two standard uncertainties either way.") Estimate restitution,
             @Field(label = "Rebound", kind = QuantityKind.FRACTION, unit = "%", help = "Energy given back at the second impact.") Estimate rebound,
-            @Field(label = "Dropped from", kind = QuantityKind.LENGTH, unit = "mm", help = "As the flights tell; compare with the height you set.") double dropHeight,
+            @Field(label = "Dropped from", kind = QuantityKind.LENGTH, unit = "mm", help = "As the flights tell, two standard uncertainties either way; compare with the height you set.") Estimate dropHeight,
             @Field(label = "Coefficient over all flights", help = "Empty for three impacts.") Double fitted,
             @Field(label = "Comes to rest after", kind = QuantityKind.DURATION, unit = "s", help = "From the first impact.") double rest) {
     }
@@ -73,9 +73,12 @@ public final class ReboundCalculation implements Calculation<ReboundCalculation.
         double two = COVERAGE * BouncingBall.restitutionUncertainty(flights[0], e, in.timing() / 1000);
         double low = Math.max(0, e - two);
         double high = Math.min(1, e + two);
+        double t = in.timing() / 1000;
+        double height = 1000 * BouncingBall.dropHeight(flights[0], e);
+        double twice = COVERAGE * 1000 * BouncingBall.dropHeightUncertainty(flights[0], flights[1], t, t, t);
         Results results = new Results(new Estimate(low, e, high, BouncingBall.SOURCE), new Estimate(100 * low * low, 100 * e * e, 100 * high * high, BouncingBall.SOURCE),
-                1000 * BouncingBall.dropHeight(flights[0], e), fitted(flights), BouncingBall.timeToRest(flights[0], e));
-        return Outcome.done(results, List.of(Say.note(BouncingBall.SOURCE, "rebound.speed")));
+                new Estimate(Math.max(0, height - twice), height, height + twice, BouncingBall.SOURCE), fitted(flights), BouncingBall.timeToRest(flights[0], e));
+        return Outcome.done(results, List.of(Say.note(BouncingBall.SOURCE, "rebound.times"), Say.note(BouncingBall.SOURCE, "rebound.speed")));
     }
 
     /** Slope of ln T over the number of the flight; empty for two flights, which have no other answer than their ratio. */
