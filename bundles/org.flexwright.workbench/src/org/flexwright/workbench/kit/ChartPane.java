@@ -166,9 +166,9 @@ public final class ChartPane extends Composite {
             line.setXSeries(s.points().stream().mapToDouble(PlotModel.Point::x).toArray());
             line.setYSeries(s.points().stream().mapToDouble(PlotModel.Point::y).toArray());
         }
+        style();
         chart.suspendUpdate(false);
         named(shown.title() + ", " + shown.x().title() + " across, " + shown.y().title() + " up");
-        colour();
         chart.updateLayout(); // the axes are placed by the legend and the words of before
         chart.redraw();
     }
@@ -188,13 +188,21 @@ public final class ChartPane extends Composite {
     }
 
     private void colour() {
-        if (chart.isDisposed()) {
-            return;
+        if (!chart.isDisposed()) {
+            chart.suspendUpdate(true); // else each setting lays everything out anew
+            style();
+            chart.suspendUpdate(false);
         }
+    }
+
+    private void style() {
         chart.setBackground(kit.color(Ink.PAPER));
         chart.setBackgroundInPlotArea(kit.color(Ink.PAPER));
         axis(chart.getAxisSet().getXAxis(0), plot == null ? null : plot.x());
         axis(chart.getAxisSet().getYAxis(0), plot == null ? null : plot.y());
+        if (plot != null) {
+            range();
+        }
         chart.getLegend().setVisible(plot != null && plot.series().size() > 1);
         chart.getLegend().setPosition(SWT.BOTTOM);
         chart.getLegend().setBackground(kit.color(Ink.PAPER));
@@ -224,8 +232,11 @@ public final class ChartPane extends Composite {
         if (named) { // no category axis: that counts the points of each series on its own
             axis.getTick().setFormat(new NamedPlaces(model.ticks()));
         }
-        boolean across = axis.getDirection() == IAxis.Direction.X;
-        axis.setRange(across ? new Range(window.left(), window.right()) : new Range(window.low(), window.high()));
+    }
+
+    private void range() {
+        chart.getAxisSet().getXAxis(0).setRange(new Range(window.left(), window.right()));
+        chart.getAxisSet().getYAxis(0).setRange(new Range(window.low(), window.high()));
     }
 
     /**
@@ -394,8 +405,7 @@ public final class ChartPane extends Composite {
         if (!next.equals(window)) {
             window = next;
             chart.suspendUpdate(true);
-            axis(chart.getAxisSet().getXAxis(0), plot.x());
-            axis(chart.getAxisSet().getYAxis(0), plot.y());
+            range();
             chart.suspendUpdate(false);
             chart.redraw();
             explorer.accept(window);

@@ -128,6 +128,16 @@ public final class ScrollPane extends Composite {
         control.requestLayout();
     }
 
+    /** Scrolls the page around a control until that is in sight; without such a page nothing happens. */
+    public static void revealAround(Control control) {
+        for (Composite up = control.getParent(); up != null; up = up.getParent()) {
+            if (up instanceof ScrollPane pane) {
+                pane.reveal(control);
+                return;
+            }
+        }
+    }
+
     private void follow(Event event) {
         if (event.widget instanceof Control control && within(control)) {
             Rectangle at = event.display.map(control.getParent(), body, control.getBounds());

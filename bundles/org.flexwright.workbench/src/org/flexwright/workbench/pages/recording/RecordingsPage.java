@@ -139,13 +139,13 @@ final class RecordingsPage implements EditorPage {
         Kit.name(readout, "Under the mouse");
         side = new ScrollPane(halves, kit, 1, new Spacing(4, 0, 4, 4));
         halves.setLayout(new Halves(kit, left, side));
-        list = Listing.ticked(side.body(), kit, "Recordings: ticked are drawn", MOST, List.of(Column.text("Piece", 10, this::piece), Column.text("Recording", 30,
+        list = Listing.ticked(side.body(), kit, "Recordings: ticked are drawn", MOST, List.of(Column.text("Piece", 7, this::piece), Column.text("Recording", 30,
                 this::title)));
         list.control().setLayoutData(Grid.wide());
         list.whenChosen(this::choose);
         list.whenTicked(this::tick);
         over = new PickBox<>(side.body(), kit, "Lay another one over these", "Lay another one over these…", RecordingsPage::from);
-        over.control().setLayoutData(Grid.natural());
+        over.control().setLayoutData(Grid.wide()); // its words are long: it takes the width there is, and asks for none
         over.whenChosen(this::layOver);
         results = new ResultsBlock(side.body(), context, doing);
         marks = new MarksBlock(side.body(), context, doing, name -> chart().chooseMark(name));
@@ -352,7 +352,8 @@ final class RecordingsPage implements EditorPage {
         String code = recording.eContainer() instanceof Specimen specimen && specimen.getCode() != null ? specimen.getCode() : "";
         String piece = guest(recording) ? Names.path(recording.eContainer()) : code;
         boolean alone = all().stream().filter(r -> r.eContainer() == recording.eContainer()).count() < 2;
-        String cycle = recording.getCycle() == null ? "" : ", cycle " + recording.getCycle();
+        boolean cycles = all().stream().anyMatch(r -> r.eContainer() == recording.eContainer() && !Objects.equals(r.getCycle(), recording.getCycle()));
+        String cycle = recording.getCycle() == null || !cycles ? "" : ", cycle " + recording.getCycle();
         return (alone && !piece.isEmpty() ? piece : (piece + " " + Objects.toString(recording.getCode(), "")).strip()) + cycle;
     }
 

@@ -49,6 +49,7 @@ final class ReadingDesk extends Composite {
     private boolean folded;
     private ReadingEntry entry;
     private boolean taking;
+    private boolean refused;
     private PropertyDef property;
     private List<String> rowWords = List.of();
 
@@ -169,6 +170,9 @@ final class ReadingDesk extends Composite {
         hints.setWords(entry.hints().isEmpty() ? " " : "▲ " + String.join("\n▲ ", entry.hints()));
         layout(true, true);
         ScrollPane.reflowAround(this);
+        if (!entry.hints().isEmpty() || refused) { // in a low window they would stand below its edge
+            ScrollPane.revealAround(left);
+        }
     }
 
     private void showRow() {
@@ -229,6 +233,7 @@ final class ReadingDesk extends Composite {
     }
 
     private void say(String sentence) {
+        refused = !sentence.isEmpty();
         said.setWords(sentence.isEmpty() ? " " : "■ " + sentence);
         Kit.describe(field, sentence);
     }
