@@ -87,7 +87,7 @@ final class RankingPage extends BlockPage {
         kit().quiet(line, "").setLayoutData(Grid.natural());
         who = kit().field(line, "Who", SWT.SINGLE);
         who.setLayoutData(new GridData(SWT.BEGINNING, SWT.CENTER, false, false));
-        kit().chars(who, 12);
+        kit().chars(who, 18);
         order = kit().field(line, "Order, first to last", SWT.SINGLE);
         order.setLayoutData(Grid.wide());
         order.addListener(SWT.DefaultSelection, event -> put());

@@ -192,6 +192,9 @@ final class ReadingDesk extends Composite {
 
     private void typed() {
         String words = field.getText().strip().toLowerCase(Locale.ROOT);
+        if (refused && words.isEmpty()) {
+            say(""); // what was refused is gone
+        }
         if (property != null && property.yesNo() && (words.equals("y") || words.equals("n"))) {
             take(words);
         }

@@ -97,7 +97,7 @@ final class ReadingSetup extends Composite {
             FieldControl said = new FieldControl(bench, kit, Bindings.of(room, field, false));
             said.setStacked(true);
             said.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, false, false));
-            kit.chars(said.input(), field.type() == FieldType.QUANTITY ? 8 : 12);
+            kit.chars(said.input(), field.type() == FieldType.QUANTITY ? 8 : 18);
         }
         Composite kept = kit.pane(bench, 1, new Spacing(0, 0, 0, 1), Ink.PANEL);
         kept.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, false, false));
