@@ -19,6 +19,8 @@ import org.flexwright.core.reading.ReadingParser;
 import org.flexwright.core.reading.ReadingPrinter;
 import org.flexwright.core.session.Edit;
 import org.flexwright.core.session.ProjectSession;
+import org.flexwright.core.session.RefusedException;
+import org.flexwright.core.session.StoreException;
 import org.flexwright.core.verdict.ControlReading;
 import org.flexwright.core.verdict.Doubts;
 import org.flexwright.core.verdict.PartValues;
@@ -162,7 +164,11 @@ public final class ReadingEntry {
                 if (understood.dwell() != null) {
                     key(piece()).setDwell(understood.dwell());
                 }
-                project.execute(step(text.strip()), edit -> add(edit, understood.readings()));
+                try {
+                    project.execute(step(text.strip()), edit -> add(edit, understood.readings()));
+                } catch (RefusedException | StoreException e) {
+                    return e.getMessage();
+                }
                 if (readings(piece()).size() >= wanted) {
                     chosen = false;
                     skipComplete();

@@ -369,9 +369,13 @@ final class BenchDesk {
 
     private void beginReading(ReadingPlan.What what) {
         closeChoices();
-        reading = work.read(what);
-        said = null;
-        pad.ask(reading.prompt(), reading.unit());
+        String refusal = work.read(what, begun -> reading = begun);
+        if (refusal.isEmpty()) {
+            said = null;
+            pad.ask(reading.prompt(), reading.unit());
+        } else {
+            say("\u2715 " + refusal, Ink.STOP, Signal.REFUSED);
+        }
         story.rewind();
         refresh();
     }

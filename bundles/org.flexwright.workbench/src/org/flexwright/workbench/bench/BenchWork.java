@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 
 import org.eclipse.core.runtime.ILog;
@@ -118,9 +119,9 @@ final class BenchWork {
         return BenchReading.whats(session(), registries, trial);
     }
 
-    /** Begins to read. */
-    BenchReading read(ReadingPlan.What what) {
-        return BenchReading.begin(session(), registries, trial, step(screen()), now(), what);
+    /** Begins to read and hands that on; gives back why not, or an empty sentence when it went through. */
+    String read(ReadingPlan.What what, Consumer<BenchReading> begun) {
+        return guarded(() -> begun.accept(BenchReading.begin(session(), registries, trial, step(screen()), now(), what)));
     }
 
     /** Does a tap; gives back why not, or an empty sentence when it went through and is written down. */
