@@ -57,6 +57,11 @@ class RecordingNounTest {
         bench.ok("recording", "mark", "C1", "peak", "--back");
         assertFalse(bench.ok("recording", "show", "C1").out().contains("keep it again"));
         assertEquals(2, bench.run("recording", "set", "C1").status(), "nothing was said to change");
+        // what the results need cannot be left out and then count all the same
+        Bench.Run needed = bench.run("recording", "mark", "C1", "peak", "--leave-out", "knocked");
+        assertEquals(2, needed.status());
+        assertTrue(needed.err().contains("The results need the mark peak"), needed.err());
+        assertFalse(bench.ok("recording", "show", "C1").out().contains("left out"));
         bench.ok("recording", "export", "C1", "--out", "c.csv");
         assertEquals("travel [mm],force [N]", Files.readAllLines(folder.resolve("c.csv")).getFirst());
         bench.ok("recording", "export", "C1", "--out", "c.svg", "--from", "1", "--to", "3");

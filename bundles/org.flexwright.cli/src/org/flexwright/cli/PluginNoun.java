@@ -23,6 +23,7 @@ final class PluginNoun extends Noun {
             all.stepKinds().forEach(s -> row(reply, "step", s.id(), s.title()));
             all.properties().all().forEach(p -> row(reply, "property", p.id(), p.title()));
             all.estimates().families(ModelFactory.eINSTANCE.createTargetSheet(), all.properties()).forEach(f -> row(reply, "family", f.id(), f.title()));
+            all.recordingKinds().forEach(k -> row(reply, "recording", k.id(), k.title()));
             all.rules().forEach(r -> row(reply, "rule", r.id(), r.title()));
             all.calculations().forEach(c -> row(reply, "calculation", c.info().id(), c.info().title()));
             all.failures().forEach(f -> {

@@ -42,6 +42,7 @@ import org.flexwright.core.recording.SoundFile;
 import org.flexwright.core.recording.TableGuess;
 import org.flexwright.core.session.Edit;
 import org.flexwright.core.session.ProjectSession;
+import org.flexwright.core.session.RefusedException;
 import org.flexwright.core.view.PlotModel;
 import org.flexwright.model.ChannelRole;
 import org.flexwright.model.ModelFactory;
@@ -300,7 +301,12 @@ final class RecordingNoun extends Noun {
                 columns(reply, guess, settings.columns());
             }
             asked(reply, made[0]);
-            look(services, reply, made[0], RecordingFile.of(project.folder(), made[0], sort).look(prepared.data(), Watch.NONE));
+            try {
+                look(services, reply, made[0], RecordingFile.of(project.folder(), made[0], sort).look(prepared.data(), Watch.NONE));
+            } catch (RefusedException e) {
+                // it is in the project by now, whatever its plugin makes of it
+                reply.notice(e.getMessage());
+            }
             return reply;
         }
     }
@@ -454,6 +460,9 @@ final class RecordingNoun extends Noun {
             FoundMark found = Find.one("mark of " + recording.getCode(), file.look(data, Watch.NONE).marks(), FoundMark::name, mark);
             if (place != null && !found.movable()) {
                 throw new UsageException("The mark " + found.name() + " follows from the others and cannot be set.");
+            }
+            if (leaveOut != null && !found.leavable()) {
+                throw new UsageException("The results need the mark " + found.name() + ": set it elsewhere, or leave the whole recording out with flexwright recording leave-out.");
             }
             session.execute("Mark " + found.title() + " of " + recording.getCode(), edit -> change(edit, recording, found.name()));
             return seen(services, session, recording, data);

@@ -2,7 +2,6 @@ package org.flexwright.core.recording;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 import org.eclipse.emf.ecore.EClass;
 import org.flexwright.core.Source;
@@ -10,11 +9,10 @@ import org.flexwright.core.Watch;
 import org.flexwright.model.ChannelRole;
 import org.flexwright.model.ModelPackage;
 import org.flexwright.model.Recording;
-import org.flexwright.model.RecordingMark;
 import org.flexwright.quantity.QuantityKind;
 
 /** A small kind for tests: travel and force, time when there is one; its mark is the highest force. */
-final class PressLike implements RecordingKind {
+class PressLike implements RecordingKind {
     static final String FORCE = "test.force";
 
     @Override
@@ -58,12 +56,11 @@ final class PressLike implements RecordingKind {
             watch.check();
             peak = y[i] > y[peak] ? i : peak;
         }
-        Optional<RecordingMark> byHand = Recordings.mark(recording, "peak");
-        double at = byHand.map(RecordingMark::getPosition).orElse(x[peak]);
+        FoundMark mark = FoundMark.movable(recording, "peak", "peak", x[peak]);
         List<RecordingResult> results = new ArrayList<>();
         results.add(new RecordingResult("peak", "Peak force", FORCE, y[peak] * 1000, 5.0, "mN", Source.commonPractice()));
-        results.add(new RecordingResult("where", "Travel there", null, at, null, "mm", Source.commonPractice()));
-        return new Look(List.of(new CurvePlot("curve", "Force over travel", true, "Travel", "mm", "Force", "N", List.of(new CurvePlot.Curve("curve", x, y)))), List.of(
-                new FoundMark("peak", "peak", at, true, byHand.isPresent())), results, List.of());
+        results.add(new RecordingResult("where", "Travel there", null, mark.position(), null, "mm", Source.commonPractice()));
+        return new Look(List.of(new CurvePlot("curve", "Force over travel", true, "Travel", "mm", "Force", "N", List.of(new CurvePlot.Curve("curve", x, y)))), List.of(mark),
+                results, List.of());
     }
 }

@@ -33,6 +33,7 @@ import org.flexwright.core.session.RefusedException;
 import org.flexwright.core.session.StoreContext;
 import org.flexwright.core.trial.Attachments;
 import org.flexwright.core.view.PlotModel;
+import org.flexwright.model.Censoring;
 import org.flexwright.model.ChannelRole;
 import org.flexwright.model.Measurement;
 import org.flexwright.model.ModelFactory;
@@ -197,6 +198,43 @@ class RecordingsTest {
         assertEquals("3600", new FoundMark("x", "Impact", 3600, true, false).place());
         assertEquals("1.235", new FoundMark("x", "Impact", 1.23456, true, false).place());
         assertEquals("-0.01234", new FoundMark("x", "Impact", -0.012344, true, false).place());
+    }
+
+    @Test
+    void aResultIsSaidWithTheUnitAsItIsPrinted() {
+        assertEquals("111 ± 2 °C", new RecordingResult("peak", "Hottest", null, 111.4, 2.0, "degC", Source.commonPractice()).words());
+        assertEquals("> 5 N", new RecordingResult("peak", "Peak", null, 5, null, "N", Source.commonPractice(), Censoring.MORE_THAN).words());
+        assertEquals("0.79", new RecordingResult("ratio", "Ratio", null, 0.79, null, "", Source.commonPractice()).words());
+    }
+
+    /** A kind that throws is a mistake of its plugin: one sentence that names it, with the cause for whoever wrote it. */
+    @Test
+    void aKindThatBreaksOffIsNamed() throws IOException {
+        RuntimeException mistake = new IndexOutOfBoundsException("row 7 of 4");
+        try (ProjectSession s = project()) {
+            Recording r = add(s, CURVE);
+            RefusedException said = assertThrows(RefusedException.class, () -> Recordings.look(s, r, new PressLike() {
+                @Override
+                public Look look(Recording recording, RecordingData data, Watch watch) {
+                    throw mistake;
+                }
+            }, Watch.NONE));
+            assertEquals("look.broken", said.sentence().key());
+            assertTrue(said.getMessage().contains("C1") && said.getMessage().contains("test.press") && said.getMessage().contains("row 7 of 4"), said.getMessage());
+            assertEquals(mistake, said.getCause());
+            assertEquals("look.broken", assertThrows(RefusedException.class, () -> Recordings.look(s, r, new PressLike() {
+                @Override
+                public Look look(Recording recording, RecordingData data, Watch watch) {
+                    return null;
+                }
+            }, Watch.NONE)).sentence().key());
+            assertThrows(CancellationException.class, () -> Recordings.look(s, r, new PressLike() {
+                @Override
+                public Look look(Recording recording, RecordingData data, Watch watch) {
+                    throw new CancellationException();
+                }
+            }, Watch.NONE), "stopped by a person is no mistake");
+        }
     }
 
     /** Three drops heard in one recording are three readings on one piece, not three pieces and not the last one alone. */

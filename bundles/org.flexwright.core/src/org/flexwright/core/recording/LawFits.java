@@ -73,7 +73,7 @@ public final class LawFits {
             List<Point> all = new ArrayList<>();
             for (RecordingFile file : curves) {
                 watch.check();
-                StretchCurve curve = file.kind().curve(file.recording(), file.data(watch), watch).orElseThrow(() -> refused("curve.none", Recordings.name(file.recording())));
+                StretchCurve curve = file.curve(file.data(watch), watch).orElseThrow(() -> refused("curve.none", Recordings.name(file.recording())));
                 List<Point> own = LawFits.points(curve, from, to);
                 if (own.isEmpty()) {
                     throw refused("range.none", Recordings.name(file.recording()), number(from), number(to));

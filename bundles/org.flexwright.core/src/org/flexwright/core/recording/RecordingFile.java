@@ -9,9 +9,14 @@ import java.security.DigestInputStream;
 import java.security.MessageDigest;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.function.Supplier;
 
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.flexwright.core.Watch;
+import org.flexwright.core.rubber.StretchCurve;
 import org.flexwright.core.session.RefusedException;
 import org.flexwright.core.trial.Attachments;
 import org.flexwright.model.Attachment;
@@ -72,9 +77,30 @@ public record RecordingFile(Path file, String fileName, String sha256, Recording
         }
     }
 
-    /** What the kind makes of it. */
+    /**
+     * What the kind makes of it. Ends with CancellationException when the watch was cancelled. Throws RefusedException with one sentence when the
+     * kind breaks off, which it never should: a mistake in one plugin keeps nobody from the rest of the project.
+     */
     public Look look(RecordingData data, Watch watch) {
-        return kind.look(recording, data, watch);
+        return guarded(() -> Objects.requireNonNull(kind.look(recording, data, watch), "look"));
+    }
+
+    /** The loading branch for fits of rubber laws, as the kind gives it; empty when it gives none. Otherwise as {@link #look}. */
+    public Optional<StretchCurve> curve(RecordingData data, Watch watch) {
+        return guarded(() -> kind.curve(recording, data, watch));
+    }
+
+    private <T> T guarded(Supplier<T> asked) {
+        try {
+            return asked.get();
+        } catch (RefusedException | CancellationException e) {
+            throw e;
+        } catch (RuntimeException | LinkageError e) {
+            String said = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+            RefusedException refused = TableFile.refused("look.broken", Recordings.name(recording), kind.id(), said);
+            refused.initCause(e);
+            throw refused;
+        }
     }
 
     private TableFormat table() {

@@ -6,6 +6,8 @@ import org.flexwright.core.Figures;
 import org.flexwright.core.Source;
 import org.flexwright.core.field.FieldText;
 import org.flexwright.model.Censoring;
+import org.flexwright.quantity.Unit;
+import org.flexwright.quantity.Units;
 
 /**
  * A figure taken from a recording.
@@ -47,6 +49,6 @@ public record RecordingResult(String id, String title, String property, double v
             case LESS_THAN -> "< ";
         };
         String number = halfWidth == null || !(halfWidth > 0) ? Figures.of(value, "", UNSURE) : FieldText.rounded(value, halfWidth) + " ± " + FieldText.rounded(halfWidth, halfWidth);
-        return (bound + number + " " + unit).strip();
+        return (bound + number + " " + Units.kindsWith(unit).stream().findFirst().flatMap(kind -> Units.find(kind, unit)).map(Unit::display).orElse(unit)).strip();
     }
 }

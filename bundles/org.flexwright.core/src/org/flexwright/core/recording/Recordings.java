@@ -229,6 +229,11 @@ public final class Recordings {
         return recording.getMarks().stream().filter(m -> name.equals(m.getName())).findFirst();
     }
 
+    /** Where a person set that mark; empty when nobody did. */
+    public static Optional<Double> place(Recording recording, String name) {
+        return mark(recording, name).filter(m -> Boolean.TRUE.equals(m.getByHand())).map(RecordingMark::getPosition).filter(Double::isFinite);
+    }
+
     // marks
 
     /** Sets a mark by hand, in the unit of the axis the marks lie on. */
@@ -241,7 +246,7 @@ public final class Recordings {
         edit.set(mark, ModelPackage.Literals.RECORDING_MARK__BY_HAND, Boolean.TRUE);
     }
 
-    /** Leaves a mark out for a reason, or lets it count again when the reason is null. */
+    /** Leaves a mark that {@link FoundMark#leavable} out for a reason, or lets it count again when the reason is null. */
     public static void leaveOut(Edit edit, Recording recording, String name, String why) {
         if (why != null && why.isBlank()) {
             throw TableFile.refused("mark.why", name);

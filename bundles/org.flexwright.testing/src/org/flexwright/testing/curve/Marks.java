@@ -2,12 +2,9 @@ package org.flexwright.testing.curve;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 import org.flexwright.core.recording.FoundMark;
-import org.flexwright.core.recording.Recordings;
 import org.flexwright.model.Recording;
-import org.flexwright.model.RecordingMark;
 import org.flexwright.testing.Say;
 
 /** The marks of one recording: found ones, unless a person put them elsewhere. */
@@ -21,10 +18,9 @@ final class Marks {
 
     /** Where a movable mark lies; its title is the word {@code curve.mark.NAME}. */
     double at(String name, double place) {
-        Optional<RecordingMark> moved = Recordings.mark(recording, name).filter(m -> Boolean.TRUE.equals(m.getByHand()) && m.getPosition() != null);
-        double position = moved.map(RecordingMark::getPosition).orElse(place);
-        found.add(new FoundMark(name, title(name), position, true, moved.isPresent()));
-        return position;
+        FoundMark mark = FoundMark.movable(recording, name, title(name), place);
+        found.add(mark);
+        return mark.position();
     }
 
     /** A mark that only shows a place. */

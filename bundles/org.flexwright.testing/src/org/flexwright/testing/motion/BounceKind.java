@@ -99,7 +99,7 @@ public final class BounceKind implements RecordingKind {
         List<Named> sounds = byHand(found.impacts(), recording.getMarks(), marks);
         Double drop = details.getDrop() == null ? null : details.getDrop() / MILLI;
         List<BounceSeries> drops = BounceSeries.among(sounds.stream().map(Named::impact).toList(), quiet);
-        sounds.forEach(s -> marks.add(new FoundMark(s.name, title(s.impact, drops), s.impact.time(), true, s.byHand)));
+        sounds.forEach(s -> marks.add(new FoundMark(s.name, title(s.impact, drops), s.impact.time(), true, s.byHand, true)));
         marks.sort(Comparator.comparingDouble(FoundMark::position));
         remarks.addAll(aboutSound(sound, found, threshold, drops));
         if (sounds.stream().anyMatch(Named::byHand)) {
@@ -142,7 +142,7 @@ public final class BounceKind implements RecordingKind {
                 Double where = moved ? mark.getPosition() : same.map(s -> s.impact.time()).orElse(null);
                 same.ifPresent(sounds::remove);
                 if (where != null) {
-                    leftOut.add(new FoundMark(mark.getName(), "Sound", where, true, moved));
+                    leftOut.add(new FoundMark(mark.getName(), "Sound", where, true, moved, true));
                 }
             } else if (moved && mark.getPosition() >= 0 && mark.getName() != null) {
                 same.ifPresent(sounds::remove);

@@ -158,7 +158,7 @@ public final class FilmKind implements RecordingKind {
             Optional<RecordingMark> mark = recording.getMarks().stream().filter(m -> name.equals(m.getName())).findFirst();
             double position = mark.map(RecordingMark::getPosition).filter(Double::isFinite).orElse(turn);
             String leftOut = mark.map(RecordingMark::getLeftOut).orElse(null);
-            marks.add(new FoundMark(name, "Contact", position, true, position != turn));
+            marks.add(new FoundMark(name, "Contact", position, true, position != turn, true));
             if (leftOut == null) {
                 contacts.add(position);
             }
@@ -166,7 +166,7 @@ public final class FilmKind implements RecordingKind {
         for (RecordingMark mark : recording.getMarks()) {
             if (mark.getName() != null && mark.getName().startsWith(CONTACT) && !found.contains(mark.getName()) && Boolean.TRUE.equals(mark.getByHand()) && mark.getLeftOut() == null
                     && mark.getPosition() != null && Double.isFinite(mark.getPosition())) {
-                marks.add(new FoundMark(mark.getName(), "Contact", mark.getPosition(), true, true));
+                marks.add(new FoundMark(mark.getName(), "Contact", mark.getPosition(), true, true, true));
                 contacts.add(mark.getPosition());
             }
         }

@@ -50,6 +50,9 @@ public final class LongJob<T> extends Job {
         } catch (CancellationException e) {
             return Status.CANCEL_STATUS;
         } catch (RefusedException | StoreException e) {
+            if (e.getCause() != null) {
+                ILog.get().error(getName(), e); // whoever wrote the plugin looks there
+            }
             tell(() -> failed.accept(e.getMessage()));
         } catch (IOException e) {
             ILog.get().warn(getName(), e);

@@ -122,6 +122,8 @@ final class MarksBlock {
         reason.setText(Objects.toString(why, ""));
         leave.setText(why == null ? "Leave it &out" : "Let it c&ount");
         Kit.name(leave, why == null ? "Leave it out" : "Let it count");
+        reason.setEnabled(mark.leavable() || why != null);
+        leave.setEnabled(mark.leavable() || why != null);
         back.setEnabled(own(mark).isPresent());
         work.layout();
         ScrollPane.reflowAround(work);
