@@ -42,6 +42,7 @@ final class RankingPage extends BlockPage {
     private final Listing<Place> places;
     private Text who;
     private Text order;
+    private Prose offered;
 
     RankingPage(Composite parent, PageContext context) {
         super(parent, context);
@@ -93,9 +94,14 @@ final class RankingPage extends BlockPage {
         order.addListener(SWT.DefaultSelection, event -> put());
         who.addListener(SWT.DefaultSelection, event -> order.setFocus());
         kit().action(line, "&Put down", this::put).setLayoutData(Grid.natural());
+        offered = Prose.quiet(found.body(), kit(), " ");
+        offered.setLayoutData(Grid.wide());
+    }
+
+    /** What can be ranked, as it can be typed. */
+    private String names() {
         List<String> names = Rankings.pieces(context().session().project()).stream().map(Rankings::name).toList();
-        Prose.quiet(found.body(), kit(), names.isEmpty() ? "There are no pieces yet." : "Pieces: " + names.stream().limit(NAMED).collect(Collectors.joining(", ")) + (names.size() > NAMED ? ", …" : ""))
-                .setLayoutData(Grid.wide());
+        return names.isEmpty() ? "There are no pieces yet." : "Pieces: " + names.stream().limit(NAMED).collect(Collectors.joining(", ")) + (names.size() > NAMED ? ", …" : "");
     }
 
     private void put() {
@@ -119,6 +125,9 @@ final class RankingPage extends BlockPage {
     }
 
     private void show() {
+        if (offered != null) {
+            offered.setWords(names());
+        }
         orders.show(ranking.getLists());
         for (var child : said.getChildren()) {
             child.dispose();
