@@ -350,7 +350,7 @@ final class RecordingNoun extends Noun {
             reply.line(String.format("  mark %-14s at %-10s %s%s", mark.name(), mark.place(), mark.title(), tail));
         }
         for (RecordingResult result : look.results()) {
-            reply.line("  " + result.title() + ": " + result.words() + "   [" + result.source().display() + "]" + kept(services, recording, result));
+            reply.line("  " + result.title() + ": " + result.words() + (result.halfWidth() == null ? " (band not known)" : "") + "   [" + result.source().display() + "]" + kept(services, recording, result));
             double half = result.halfWidth() == null ? 0 : result.halfWidth();
             reply.result(result.id(), new Value(result.value() - half, result.value(), result.value() + half, result.unit(), result.source().display(), null));
         }

@@ -30,7 +30,7 @@ record Value(Double low, Double likely, Double high, String unit, String source,
         return new Value(null, null, null, "", source, text);
     }
 
-    /** The value for people. */
+    /** The value for people, rounded to its band. */
     String display() {
         if (text != null) {
             return text;
@@ -39,7 +39,8 @@ record Value(Double low, Double likely, Double high, String unit, String source,
         if (low.equals(high)) {
             return FieldText.digits(likely) + tail;
         }
-        return FieldText.digits(likely) + tail + " (" + FieldText.digits(low) + " to " + FieldText.digits(high) + tail + ")";
+        double half = (high - low) / 2;
+        return FieldText.rounded(likely, half) + tail + " (" + FieldText.rounded(low, half) + " to " + FieldText.rounded(high, half) + tail + ")";
     }
 
     Map<String, Object> json() {

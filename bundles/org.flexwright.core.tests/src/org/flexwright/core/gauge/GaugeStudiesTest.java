@@ -119,6 +119,15 @@ class GaugeStudiesTest {
         assertTrue(GaugeViews.sentences(result).stream().anyMatch(s -> s.contains("not known, and not zero")));
     }
 
+    /** Four degrees of freedom, s 4.33, t 2.776: 19 of 20 within 12.0, where 2 s would be 8.7. */
+    @Test
+    void fewRepeatsReachFurtherThanTwoStandardDeviations() {
+        read("P1", "", 20, 25);
+        read("P2", "", 40, 45, 50);
+        read("P3", "", 70, 75);
+        assertTrue(GaugeViews.sentences(result()).get(0).contains("± 12 "), GaugeViews.sentences(result()).get(0));
+    }
+
     @Test
     void whatIsMissingIsNamed() {
         assertSays("has no readings yet");

@@ -8,11 +8,13 @@ import org.flexwright.core.field.FieldText;
 import org.flexwright.core.gauge.GaugeResult.Component;
 import org.flexwright.core.gauge.GaugeResult.Kind;
 import org.flexwright.core.property.PropertyDef;
+import org.flexwright.core.verdict.Verdicts;
 import org.flexwright.core.view.Axis;
 import org.flexwright.core.view.Bars;
 import org.flexwright.core.view.PlotModel;
 import org.flexwright.model.Censoring;
 import org.flexwright.numerics.Descriptive;
+import org.flexwright.numerics.StudentT;
 
 /** What a gauge study looks like. */
 public final class GaugeViews {
@@ -88,8 +90,10 @@ public final class GaugeViews {
         String unit = result.property().kind().unit().display();
         Component repeat = result.component(Kind.REPEATABILITY).orElseThrow();
         double spread = result.ownSpread();
-        said.add(GaugeAnalysis.say("says.reading", (FieldText.rounded(spread, Math.max(repeat.interval().halfWidth(), spread / 10)) + " " + unit).strip(), (FieldText.rounded(2 * spread, Math
-                .max(2 * repeat.interval().halfWidth(), spread / 5)) + " " + unit).strip()).text());
+        // from few repeats the standard deviation itself is unsure, and 2 would be too small a factor
+        double reach = StudentT.quantile((1 + Verdicts.LEVEL) / 2, result.errorDf());
+        double unsure = Math.max(repeat.interval().halfWidth(), spread / 10);
+        said.add(GaugeAnalysis.say("says.reading", (FieldText.rounded(spread, unsure) + " " + unit).strip(), (FieldText.rounded(reach * spread, reach * unsure) + " " + unit).strip()).text());
         result.studyPercent().ifPresent(percent -> said.add(GaugeAnalysis.say("says.share", FieldText.fixed(percent, 0), FieldText.fixed(result.sharePercent(Kind.GAUGE).orElse(0), 0)).text()));
         if (result.kinds().isPresent()) {
             int kinds = result.kinds().getAsInt();
