@@ -133,8 +133,8 @@ class ExampleTest {
     void saysThatItIsInvented() {
         assertTrue(project.isInvented());
         assertTrue(project.getJob().startsWith("Invented example."));
-        assertTrue(project.getAttachments().stream().allMatch(a -> a.getCaption().startsWith(a.getKind() == AttachmentKind.CURVE ? "Invented, made by code: "
-                : "Drawn, not photographed: ")), "pictures say that they are drawn, curves that they are invented");
+        assertTrue(project.getAttachments().stream().allMatch(a -> a.getKind() == AttachmentKind.CURVE ? a.getCaption().endsWith(" (invented, made by code)")
+                : a.getCaption().startsWith("Drawn, not photographed: ")), "pictures say that they are drawn, curves that they are invented");
         assertTrue(project.getSessions().stream().allMatch(s -> s.getWho().endsWith("(invented)")));
         assertTrue(project.getGrades().stream().flatMap(g -> g.getValues().stream()).allMatch(v -> v.getSheetSource().startsWith("invented")));
     }

@@ -48,7 +48,7 @@ import org.flexwright.model.Trial;
 
 /** What else was measured: curves of the domes, a bounce, how well the gauge repeats, where a part is hard, how people rank, what age does. */
 final class Measuring {
-    private static final String INVENTED = "Invented, made by code: ";
+    private static final String INVENTED = " (invented, made by code)";
     private static final String PRESS = "testing.press";
     private static final String BOUNCE = "testing.bounce";
     private static final double PEAK_AT = 3.21;
@@ -163,7 +163,7 @@ final class Measuring {
             try {
                 Files.write(file, bytes);
                 TableGuess guess = kind.format() == RecordingFormat.TABLE ? TableGuess.of(file, kind) : null;
-                ImportSettings settings = Recordings.defaults(bench.session().project(), kind, guess).withRecord(INVENTED + title, in.getAt(), in, gauge, 1);
+                ImportSettings settings = Recordings.defaults(bench.session().project(), kind, guess).withRecord(title + INVENTED, in.getAt(), in, gauge, 1);
                 set(settings.details(), namesAndTexts);
                 return Recordings.add(bench.session(), piece, kind, file, settings, Watch.NONE);
             } finally {
