@@ -35,7 +35,7 @@ class GaugeAndRankingTest {
         Bench.Run uneven = bench.ok("gauge", "read", "G1", "--piece", "P1", "--who", "Ana", "--readings", "40");
         assertTrue(uneven.out().contains("P1 by Ana has 4, most have 3"), uneven.out());
         assertTrue(bench.ok("gauge", "leave-out", "G1", "--piece", "P1", "--who", "Ana", "--reading", "4", "--reason", "slipped").out().contains("(left out)"));
-        assertTrue(bench.typing("P4;Ana;40;41\n\nP4;Ben;41;41\n", "gauge", "fill", "G1", "-").out().contains("4 pieces"));
+        assertTrue(bench.typing("P4;Ana;55;55.5;55\n\nP4;Ben;56;56;56.5\n", "gauge", "fill", "G1", "-").out().contains("4 pieces"));
         assertEquals(3, bench.run("gauge", "fill", "G1", "none.csv").status());
         Bench.Run words = bench.run("gauge", "read", "G1", "--piece", "P1", "--readings", "soft");
         assertTrue(words.status() == 2 && words.err().contains("soft"), words.err());
