@@ -18,6 +18,7 @@ import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
+import org.flexwright.core.Figures;
 import org.flexwright.core.Watch;
 import org.flexwright.core.field.FieldDescriptors;
 import org.flexwright.core.field.FieldText;
@@ -295,7 +296,7 @@ final class RecordingNoun extends Noun {
             });
             Reply reply = new Reply(id()).words("recording", made[0].getCode()).words("piece", piece(made[0])).words("copied to", made[0].getFile().getPath()).words("sha256", made[0]
                     .getFile().getSha256()).result("rows", Value.number(prepared.data().rows(), "1", Reply.OWN_RECORD));
-            reply.line(made[0].getCode() + "  " + sort.title() + " of " + piece(made[0]) + ", " + prepared.data().rows() + (prepared.data().rate() > 0 ? " samples of " : " rows of ") + from.getFileName() + ", kept as "
+            reply.line(made[0].getCode() + "  " + sort.title() + " of " + piece(made[0]) + ", " + size(prepared.data()) + " of " + from.getFileName() + ", kept as "
                     + made[0].getFile().getPath());
             if (guess != null) {
                 columns(reply, guess, settings.columns());
@@ -307,6 +308,9 @@ final class RecordingNoun extends Noun {
                 // it is in the project by now, whatever its plugin makes of it
                 reply.notice(e.getMessage());
             }
+            on.getRecordings().stream().filter(other -> other != made[0] && other.getKind().equals(made[0].getKind()) && Words.tail("", other.getLeftOut()).isEmpty() && other
+                    .getFile() != null && made[0].getFile().getSha256().equals(other.getFile().getSha256())).findFirst().ifPresent(other -> reply.notice(other.getCode()
+                            + " is the same file on the same piece: keep results of one of them only, and leave the other out."));
             return reply;
         }
     }
@@ -319,6 +323,11 @@ final class RecordingNoun extends Noun {
             throw new UsageException(kind.title() + " asks nothing: leave --set out.");
         }
         return inputs.read(details, services.clock());
+    }
+
+    /** How long a sound lasts, or how many rows a table has; a long sound holds fewer figures than its file has samples. */
+    private static String size(RecordingData data) {
+        return data.rate() > 0 ? Figures.of(data.rows() / data.rate(), "s") : data.rows() + " rows";
     }
 
     private static String piece(Recording recording) {
@@ -412,7 +421,7 @@ final class RecordingNoun extends Noun {
             RecordingData figures = data == null ? file.data(Watch.NONE) : data;
             Reply reply = new Reply(id()).words("recording", recording.getCode()).words("piece", piece(recording)).result("rows", Value.number(figures.rows(), "1", Reply.OWN_RECORD));
             reply.line(recording.getCode() + Words.tail(" ", recording.getTitle()) + "  " + sort.title() + " of " + piece(recording) + ", " + recording.getFile().getFileName() + ", "
-                    + figures.rows() + (figures.rate() > 0 ? " samples" : " rows") + Words.tail(", left out: ", recording.getLeftOut()));
+                    + size(figures) + Words.tail(", left out: ", recording.getLeftOut()));
             asked(reply, recording);
             look(services, reply, recording, file.look(figures, Watch.NONE));
             return reply;
