@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 
 import org.flexwright.core.naming.Find;
+import org.flexwright.core.naming.Names;
 import org.flexwright.core.ranking.RankOutcome;
 import org.flexwright.core.ranking.Rankings;
 import org.flexwright.core.session.ProjectSession;
@@ -95,10 +96,10 @@ final class RankingNoun extends Noun {
             case RankOutcome.Order order -> {
                 Rankings.sentences(ranking, order).forEach(reply::line);
                 for (RankOutcome.Place place : order.places()) {
-                    reply.line("  " + place.place() + ".  " + Rankings.name(place.piece()) + ", placed " + place.placed().text() + ", first by " + place.first() + " of " + order.people());
+                    reply.line("  " + place.place() + ".  " + Names.piece(place.piece()) + ", placed " + place.placed().text() + ", first by " + place.first() + " of " + order.people());
                     Map<String, Object> row = new LinkedHashMap<>();
                     row.put("ranking", ranking.getCode());
-                    row.put("piece", Rankings.name(place.piece()));
+                    row.put("piece", Names.piece(place.piece()));
                     row.put("place", place.place());
                     row.put("best", place.best());
                     row.put("worst", place.worst());

@@ -10,6 +10,7 @@ import org.flexwright.core.gauge.GaugeOutcome;
 import org.flexwright.core.gauge.GaugeResult;
 import org.flexwright.core.gauge.GaugeTable;
 import org.flexwright.core.gauge.GaugeViews;
+import org.flexwright.core.naming.Names;
 import org.flexwright.core.property.PropertyDef;
 import org.flexwright.core.ranking.RankOutcome;
 import org.flexwright.core.ranking.Rankings;
@@ -73,7 +74,7 @@ final class StudySections {
             case RankOutcome.Refused no -> blocks.say(no.sentence().text());
             case RankOutcome.Order order -> {
                 blocks.items(Rankings.sentences(ranking, order));
-                blocks.table(List.of("#Place", "Piece", "Placed", "#First by"), order.places().stream().map(p -> List.of(String.valueOf(p.place()), Rankings.name(p.piece()), p.placed().text(), p.first() + " of " + order.people())).toList());
+                blocks.table(List.of("#Place", "Piece", "Placed", "#First by"), order.places().stream().map(p -> List.of(String.valueOf(p.place()), Names.piece(p.piece()), p.placed().text(), p.first() + " of " + order.people())).toList());
                 blocks.say(RankOutcome.SOURCE.display() + ".", Tone.QUIET);
             }
         }

@@ -1,6 +1,7 @@
 package org.flexwright.core.field;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -104,5 +105,16 @@ class ScratchFormTest {
         value.setUnit("min");
         FieldDescriptor own = ModelFields.of(value, catalogue(QuantityKind.DURATION)).stream().filter(f -> f.name().equals("ownValue")).findFirst().orElseThrow();
         assertEquals(new FieldInput.Read(2.0, "2 min"), own.read("120 s"));
+    }
+
+    @Test
+    void aFitTakesOnlyWordsThatMeanALaw() {
+        List<FieldDescriptor> fields = ModelFields.of(ModelFactory.eINSTANCE.createLawFit(), catalogue(QuantityKind.NUMBER));
+        FieldDescriptor law = fields.stream().filter(f -> f.name().equals("law")).findFirst().orElseThrow();
+        assertEquals(new FieldInput.Read("ogden-3", "Ogden, 3 terms"), law.read("Ogden-3"));
+        assertTrue(law.read("hooke") instanceof FieldInput.Rejected no && no.sentence().contains("neo-hooke"));
+        FieldDescriptor weighting = fields.stream().filter(f -> f.name().equals("weighting")).findFirst().orElseThrow();
+        assertEquals("per-loading", ((FieldInput.Read) weighting.read("per loading")).value());
+        assertTrue(weighting.read("heavy") instanceof FieldInput.Rejected);
     }
 }

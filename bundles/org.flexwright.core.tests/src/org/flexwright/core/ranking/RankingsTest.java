@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 
 import org.flexwright.core.field.OpenProject;
+import org.flexwright.core.naming.Names;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.session.RefusedException;
 import org.flexwright.model.ModelFactory;
@@ -50,7 +51,7 @@ class RankingsTest {
         assertEquals("T1/P2 > R0 = T1/P1 > T1/P3", Rankings.text(ranking.getLists().get(0)));
         put("ana", "P1 > P2 > P3 > R0");
         assertEquals(1, ranking.getLists().size(), "her second order replaces her first");
-        assertEquals("R0", Rankings.name(Rankings.read(session.project(), "dome, worn > P1").get(0).get(0)), "a name may hold a comma");
+        assertEquals("R0", Names.piece(Rankings.read(session.project(), "dome, worn > P1").get(0).get(0)), "a name may hold a comma");
         assertEquals(3, Rankings.read(session.project(), "P1, P2; P3").size());
         assertRefused("twice", "P1 > P2 > P1");
         assertRefused("no piece \"P9\"", "P1 > P9");
@@ -66,7 +67,7 @@ class RankingsTest {
         RankOutcome.Order order = assertInstanceOf(RankOutcome.Order.class, Rankings.outcome(ranking));
         assertTrue(order.agreed());
         assertEquals(4, order.places().get(0).first());
-        assertEquals("T1/P1", Rankings.name(order.places().get(1).piece()));
+        assertEquals("T1/P1", Names.piece(order.places().get(1).piece()));
         assertEquals(2, order.places().get(2).best(), "Dot found the second and third alike");
         String all = String.join(" ", Rankings.sentences(ranking, order));
         assertTrue(all.contains("4 people agree more than chance does") && all.contains("not noted"), all);

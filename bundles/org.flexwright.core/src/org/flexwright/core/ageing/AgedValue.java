@@ -13,7 +13,7 @@ import org.flexwright.model.Session;
  * @param readings   how many readings count
  * @param low        lower bound of their median; equal to {@code high} unless readings are bounds
  * @param high       upper bound of their median; may be infinite
- * @param half       half width of the median's band at about 95 %, from the scatter of readings on one piece the step of
+ * @param half       half width of the median's band at about 95 %, from the scatter of readings on one piece, the step of
  *                   the gauge, and what came with a reading; null when nothing is known of it
  * @param session    the session, or null
  * @param instrument the gauge, or null

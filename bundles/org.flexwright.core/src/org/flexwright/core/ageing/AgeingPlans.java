@@ -208,7 +208,7 @@ public final class AgeingPlans {
         }
         return piece.getMeasurements().stream().filter(m -> m.getKey() != null && property.id().equals(m.getKey().getProperty()) && m.getKnowledge() == Knowledge.MEASURED)
                 .filter(m -> PartValues.differences(plan.getKey(), m.getKey(), property).isEmpty())
-                .filter(m -> m.getReadings().stream().anyMatch(r -> (r.getLeftOut() == null || r.getLeftOut().isBlank()) && (property.yesNo() ? r.getYes() != null : r
+                .filter(m -> m.getReadings().stream().anyMatch(r -> Measurements.counts(r) && (property.yesNo() ? r.getYes() != null : r
                         .getValue() != null))).toList();
     }
 

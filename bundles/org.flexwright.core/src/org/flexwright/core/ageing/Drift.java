@@ -11,8 +11,11 @@ import org.flexwright.core.field.FieldText;
 import org.flexwright.core.field.Provenances;
 import org.flexwright.core.naming.Names;
 import org.flexwright.core.property.PropertyDef;
+import org.flexwright.core.trial.Measurements;
 import org.flexwright.core.verdict.AgeSpan;
 import org.flexwright.core.verdict.ControlReading;
+import org.flexwright.core.verdict.GaugeAmounts;
+import org.flexwright.core.verdict.PartValues;
 import org.flexwright.core.view.Axis;
 import org.flexwright.core.view.PlotModel;
 import org.flexwright.core.view.TableModel;
@@ -28,10 +31,9 @@ import org.flexwright.model.Specimen;
 import org.flexwright.numerics.Descriptive;
 import org.flexwright.numerics.Interval;
 import org.flexwright.numerics.Intervals;
+import org.flexwright.numerics.MedianSpread;
 import org.flexwright.numerics.StudentT;
 import org.flexwright.numerics.Uncertainty;
-import org.flexwright.quantity.QuantityKind;
-import org.flexwright.quantity.Units;
 
 /**
  * What age did to the pieces of a plan. The band of a single value rests on the scatter of readings on one piece, pooled over the plan,
@@ -50,8 +52,6 @@ public record Drift(AgeingPlan plan, PropertyDef property, List<AgeingSeries> se
     private static final double PER_CENT = 100;
     /** Pieces read at the same age stand beside each other, not over each other. */
     private static final double BESIDE = 0.05;
-    /** The median of many normal readings scatters by this factor more than their mean; of few readings by less. */
-    private static final double MEDIAN = Math.sqrt(Math.PI / 2);
 
     public Drift {
         Objects.requireNonNull(plan, "plan");
@@ -101,7 +101,7 @@ public record Drift(AgeingPlan plan, PropertyDef property, List<AgeingSeries> se
     }
 
     private static List<Reading> counting(List<Measurement> measurements) {
-        return measurements.stream().flatMap(m -> m.getReadings().stream()).filter(r -> r.getLeftOut() == null || r.getLeftOut().isBlank()).toList();
+        return measurements.stream().flatMap(m -> m.getReadings().stream()).filter(Measurements::counts).toList();
     }
 
     private static AgedValue value(AgeingPlan plan, Specimen piece, List<Measurement> one, PropertyDef property, double sd, double times) {
@@ -115,8 +115,8 @@ public record Drift(AgeingPlan plan, PropertyDef property, List<AgeingSeries> se
             return new AgedValue(days, first.getAt(), answers.length, share, share, null, first.getSession(), gauge);
         }
         List<Reading> numbers = readings.stream().filter(r -> r.getValue() != null).toList();
-        double low = median(numbers, Censoring.LESS_THAN, Double.NEGATIVE_INFINITY);
-        double high = median(numbers, Censoring.MORE_THAN, Double.POSITIVE_INFINITY);
+        double low = PartValues.low(numbers);
+        double high = PartValues.high(numbers);
         Double half = low == high ? half(numbers.size(), sd, times, step(gauge, property)) : null;
         // What came with a reading, from a curve or a calculation, is no smaller for other readings beside it.
         double own = low < high ? 0 : numbers.stream().flatMap(r -> Provenances.of(r, ModelPackage.Literals.READING__VALUE).stream()).map(Provenance::getUncertainty).filter(
@@ -124,26 +124,15 @@ public record Drift(AgeingPlan plan, PropertyDef property, List<AgeingSeries> se
         return new AgedValue(days, first.getAt(), numbers.size(), low, high, own > 0 && (half == null || own > half) ? Double.valueOf(own) : half, first.getSession(), gauge);
     }
 
-    private static double median(List<Reading> readings, Censoring open, double end) {
-        double[] sorted = readings.stream().mapToDouble(r -> r.getCensoring() == open ? end : r.getValue()).sorted().toArray();
-        int middle = sorted.length / 2;
-        return sorted.length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
-    }
-
     /** Half width of a median's band; null when neither scatter nor step is known. */
     private static Double half(int n, double sd, double times, double step) {
-        double scatter = Double.isNaN(sd) ? 0 : times * sd * (n > 2 ? MEDIAN : 1) / Math.sqrt(n);
+        double scatter = Double.isNaN(sd) ? 0 : times * sd * MedianSpread.factor(n) / Math.sqrt(n);
         double half = Math.hypot(scatter, STEPS * Uncertainty.resolution(step));
         return half > 0 ? Double.valueOf(half) : null;
     }
 
     private static double step(Instrument gauge, PropertyDef property) {
-        if (gauge == null || gauge.getResolution() == null) {
-            return 0;
-        }
-        String unit = gauge.getUnit() == null ? "" : gauge.getUnit();
-        return property.kind() == QuantityKind.NUMBER || unit.isBlank() ? gauge.getResolution() : Units.find(property.kind(), unit).map(u -> gauge.getResolution() * u.factor())
-                .orElse(0.0);
+        return gauge == null ? 0 : GaugeAmounts.canonical(gauge, gauge.getResolution(), property);
     }
 
     /** The change of the pieces together in one sentence; says what is missing when there is none to tell. */

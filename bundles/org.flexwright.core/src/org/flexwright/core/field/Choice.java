@@ -8,7 +8,7 @@ import java.util.Objects;
  *
  * @param literal word in files and on the command line
  * @param label   words on the screen
- * @param value   the value itself: an enum constant
+ * @param value   the value itself: an enum constant, or the word that a text keeps
  */
 public record Choice(String literal, String label, Object value) {
     public Choice {

@@ -3,11 +3,15 @@ package org.flexwright.core.field;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EObject;
 import org.flexwright.core.property.PropertyCatalogue;
 import org.flexwright.core.property.PropertyDef;
+import org.flexwright.core.rubber.RubberForm;
+import org.flexwright.core.rubber.Weighting;
 import org.flexwright.model.Instrument;
+import org.flexwright.model.LawFit;
 import org.flexwright.model.MaterialValue;
 import org.flexwright.model.Target;
 import org.flexwright.model.TargetRule;
@@ -15,8 +19,9 @@ import org.flexwright.quantity.QuantityKind;
 import org.flexwright.quantity.Unit;
 import org.flexwright.quantity.Units;
 
-/** Fields of model objects whose unit hangs on something else: a target's on its property, a gauge's on its unit. */
+/** Fields of model objects that hang on something else: the unit of a target on its property, a gauge's on its unit, the words of a fit on the laws there are. */
 public final class ModelFields {
+    private static final Set<String> GAUGE_NUMBERS = Set.of("resolution", "accuracy", "spread");
     private static final Set<String> TARGET_NUMBERS = Set.of("low", "high", "nominal", "tolerance", "rejectBelow", "rejectAbove");
 
     private ModelFields() {
@@ -35,7 +40,21 @@ public final class ModelFields {
         if (object instanceof Instrument gauge) {
             return fields.stream().map(f -> gaugeField(f, gauge)).toList();
         }
+        if (object instanceof LawFit) {
+            return fields.stream().map(ModelFields::lawField).toList();
+        }
         return fields;
+    }
+
+    /** A fit keeps its law and weights as words of which only some mean anything. */
+    private static FieldDescriptor lawField(FieldDescriptor field) {
+        return switch (field.name()) {
+            case "law" -> FieldDescriptor.choice(field.name(), field.label(), Stream.of(RubberForm.values()).map(one -> new Choice(one.id(), one.title(), one.id())).toList())
+                    .withOptional(false).withHelp(field.help());
+            case "weighting" -> FieldDescriptor.choice(field.name(), field.label(), Stream.of(Weighting.values()).map(one -> new Choice(one.id(), one.title(), one.id())).toList())
+                    .withHelp(field.help());
+            default -> field;
+        };
     }
 
     private static List<FieldDescriptor> target(Target target, List<FieldDescriptor> fields, PropertyCatalogue properties) {
@@ -77,7 +96,7 @@ public final class ModelFields {
 
     /** A gauge's unit tells its kind when only one kind has it; else its numbers stay plain. */
     private static FieldDescriptor gaugeField(FieldDescriptor field, Instrument gauge) {
-        if (!field.name().equals("resolution") && !field.name().equals("accuracy") || gauge.getUnit() == null || gauge.getUnit().isBlank()) {
+        if (!GAUGE_NUMBERS.contains(field.name()) || gauge.getUnit() == null || gauge.getUnit().isBlank()) {
             return field;
         }
         List<QuantityKind> kinds = Units.kindsWith(gauge.getUnit());

@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
+import org.flexwright.core.trial.Measurements;
 import org.flexwright.model.GaugeCell;
 import org.flexwright.model.GaugeStudy;
 import org.flexwright.model.Reading;
@@ -56,7 +57,7 @@ public record GaugeTable(GaugeStudy study, List<String> pieces, List<String> per
     }
 
     private static boolean counts(Reading reading) {
-        return reading.getValue() != null && (reading.getLeftOut() == null || reading.getLeftOut().isBlank());
+        return reading.getValue() != null && Measurements.counts(reading);
     }
 
     /** The numbers that count, bounds too. */

@@ -15,6 +15,7 @@ import java.util.stream.IntStream;
 import org.flexwright.core.Message;
 import org.flexwright.core.field.FieldText;
 import org.flexwright.core.naming.Names;
+import org.flexwright.core.naming.Nearest;
 import org.flexwright.core.ranking.RankOutcome.Order;
 import org.flexwright.core.ranking.RankOutcome.Place;
 import org.flexwright.core.session.Edit;
@@ -57,11 +58,6 @@ public final class Rankings {
         return ranking;
     }
 
-    /** What a piece is called in a ranking: {@code T05/P1}, a reference part or control piece by its code or name. */
-    public static String name(Specimen piece) {
-        return Names.piece(piece);
-    }
-
     /** Every piece that can be ranked: reference parts, then parts of trials, then control pieces. */
     public static List<Specimen> pieces(Project project) {
         List<Specimen> all = new ArrayList<>(project.getReferenceParts());
@@ -93,7 +89,7 @@ public final class Rankings {
                 }
                 Specimen piece = find(project, word.strip());
                 if (!seen.add(piece)) {
-                    throw refused("order.twice", name(piece));
+                    throw refused("order.twice", Names.piece(piece));
                 }
                 alike.add(piece);
             }
@@ -108,7 +104,7 @@ public final class Rankings {
     private static Specimen find(Project project, String typed) {
         List<Specimen> all = pieces(project);
         String wanted = plain(typed);
-        List<Specimen> found = all.stream().filter(p -> plain(name(p)).equals(wanted) || plain(Names.of(p)).equals(wanted)).toList();
+        List<Specimen> found = all.stream().filter(p -> plain(Names.piece(p)).equals(wanted) || plain(Names.of(p)).equals(wanted)).toList();
         if (found.isEmpty()) {
             found = all.stream().filter(p -> p.getCode() != null && plain(p.getCode()).equals(wanted)).toList();
         }
@@ -116,10 +112,10 @@ public final class Rankings {
             return found.get(0);
         }
         if (found.isEmpty()) {
-            List<String> near = org.flexwright.core.naming.Nearest.of(typed, all.stream().map(Rankings::name).toList());
+            List<String> near = Nearest.of(typed, all.stream().map(Names::piece).toList());
             throw near.isEmpty() ? refused("piece.none", typed) : refused("piece.near", typed, String.join(", ", near));
         }
-        throw refused("piece.several", typed, found.stream().map(Rankings::name).collect(Collectors.joining(", ")));
+        throw refused("piece.several", typed, found.stream().map(Names::piece).collect(Collectors.joining(", ")));
     }
 
     /** Blanks and slashes are alike, and so are upper and lower case. */
@@ -154,7 +150,7 @@ public final class Rankings {
         StringBuilder text = new StringBuilder();
         Integer before = null;
         for (RankPlace place : list.getPlaces().stream().filter(p -> p.getSpecimen() != null && p.getRank() != null).sorted(Comparator.comparing(RankPlace::getRank)).toList()) {
-            text.append(before == null ? "" : before.equals(place.getRank()) ? " = " : " > ").append(name(place.getSpecimen()));
+            text.append(before == null ? "" : before.equals(place.getRank()) ? " = " : " > ").append(Names.piece(place.getSpecimen()));
             before = place.getRank();
         }
         return text.toString();
@@ -175,7 +171,7 @@ public final class Rankings {
             RankList list = lists.get(i);
             List<Specimen> missing = pieces.stream().filter(p -> rank(list, p).isEmpty()).toList();
             if (!missing.isEmpty()) {
-                return new RankOutcome.Refused(say("missing", String.valueOf(list.getWho()), missing.stream().map(Rankings::name).collect(Collectors.joining(", ")), code(ranking)));
+                return new RankOutcome.Refused(say("missing", String.valueOf(list.getWho()), missing.stream().map(Names::piece).collect(Collectors.joining(", ")), code(ranking)));
             }
             places[i] = pieces.stream().mapToDouble(p -> rank(list, p).orElseThrow()).toArray();
         }

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.flexwright.core.Message;
 import org.flexwright.core.field.FieldText;
 import org.flexwright.core.property.PropertyDef;
+import org.flexwright.core.trial.Measurements;
 import org.flexwright.model.Censoring;
 import org.flexwright.model.Measurement;
 import org.flexwright.model.Reading;
@@ -27,7 +28,7 @@ public record ReadingSummary(PropertyDef property, List<Reading> readings, Doubl
 
     /** Of the readings that were not left out. */
     public static ReadingSummary of(PropertyDef property, Measurement measurement) {
-        return new ReadingSummary(property, measurement.getReadings().stream().filter(r -> r.getLeftOut() == null || r.getLeftOut().isBlank()).toList(), measurement.getKey()
+        return new ReadingSummary(property, measurement.getReadings().stream().filter(Measurements::counts).toList(), measurement.getKey()
                 .getDwell());
     }
 

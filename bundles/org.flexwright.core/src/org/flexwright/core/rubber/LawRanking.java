@@ -26,7 +26,7 @@ public record LawRanking(Weighting weighting, int loadings, List<Rank> ranks) {
      *
      * @param form     of the law
      * @param fit      to all points; empty when they do not determine it
-     * @param foretold root mean square residual on the points that were left out, MPa; empty when a fit without them failed or was unstable
+     * @param foretold root mean square residual on the points that were left out, MPa; empty when the others do not determine the law
      */
     public record Rank(RubberForm form, Optional<RubberFit> fit, OptionalDouble foretold) {
         /** Whether it may be used. */

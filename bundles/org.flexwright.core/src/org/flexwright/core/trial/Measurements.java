@@ -50,6 +50,11 @@ public final class Measurements {
         return measurement;
     }
 
+    /** True when a reading was not left out with a reason. */
+    public static boolean counts(Reading reading) {
+        return reading.getLeftOut() == null || reading.getLeftOut().isBlank();
+    }
+
     /** The details of a measurement, made when there are none yet. */
     public static EObject details(Edit edit, Measurement measurement, EClass type) {
         if (measurement.getDetails() == null) {

@@ -11,6 +11,7 @@ import org.flexwright.core.Source;
 import org.flexwright.core.field.FieldText;
 import org.flexwright.core.property.PropertyCatalogue;
 import org.flexwright.core.property.PropertyDef;
+import org.flexwright.core.trial.Measurements;
 import org.flexwright.model.Censoring;
 import org.flexwright.model.ControlPiece;
 import org.flexwright.model.Knowledge;
@@ -220,7 +221,7 @@ public record ControlReading(ControlPiece piece, Session session, PropertyDef pr
 
     private static double[] values(List<Measurement> measurements) {
         return measurements.stream().flatMap(m -> m.getReadings().stream()).filter(r -> r.getValue() != null && r.getCensoring() == Censoring.NONE)
-                .filter(r -> blank(r.getLeftOut())).mapToDouble(Reading::getValue).toArray();
+                .filter(Measurements::counts).mapToDouble(Reading::getValue).toArray();
     }
 
     private static boolean blank(String text) {

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 
 import org.flexwright.core.property.PropertyCatalogue;
 import org.flexwright.core.property.PropertyDef;
+import org.flexwright.core.trial.Measurements;
 import org.flexwright.model.Censoring;
 import org.flexwright.model.Instrument;
 import org.flexwright.model.Knowledge;
@@ -46,7 +47,7 @@ public record ControlScatter(PropertyDef property, double sd, int df, int readin
         int sets = 0;
         for (Measurement m : read) {
             double[] values = m.getReadings().stream().filter(r -> r.getValue() != null && r.getCensoring() == Censoring.NONE)
-                    .filter(r -> r.getLeftOut() == null || r.getLeftOut().isBlank()).mapToDouble(Reading::getValue).toArray();
+                    .filter(Measurements::counts).mapToDouble(Reading::getValue).toArray();
             if (values.length > 1) {
                 double sd = Descriptive.standardDeviation(values).orElseThrow();
                 squares += sd * sd * (values.length - 1);

@@ -6,6 +6,7 @@ import java.util.Set;
 
 import org.flexwright.core.field.Provenances;
 import org.flexwright.core.property.PropertyDef.Condition;
+import org.flexwright.core.trial.Measurements;
 import org.flexwright.model.Censoring;
 import org.flexwright.model.Instrument;
 import org.flexwright.model.Measurement;
@@ -76,7 +77,7 @@ public record PartValue(String part, String partId, int readings, double low, do
     /** The plain numbers read on it, those left out and bounds aside. */
     public double[] numbers() {
         return measurements.stream().flatMap(m -> m.getReadings().stream()).filter(r -> r.getValue() != null && r.getCensoring() == Censoring.NONE)
-                .filter(r -> r.getLeftOut() == null || r.getLeftOut().isBlank()).mapToDouble(Reading::getValue).toArray();
+                .filter(Measurements::counts).mapToDouble(Reading::getValue).toArray();
     }
 
     /** Half width at about 95 % of the widest band that came with one of its readings, from a recording or a calculation; 0 without any. */

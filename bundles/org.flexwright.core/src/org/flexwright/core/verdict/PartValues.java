@@ -108,7 +108,7 @@ public final class PartValues {
     }
 
     private static List<Reading> counting(Measurement measurement, PropertyDef property) {
-        return measurement.getReadings().stream().filter(r -> r.getLeftOut() == null || r.getLeftOut().isBlank())
+        return measurement.getReadings().stream().filter(Measurements::counts)
                 .filter(r -> property.yesNo() ? r.getYes() != null : r.getValue() != null).toList();
     }
 
@@ -128,9 +128,17 @@ public final class PartValues {
             int yes = (int) readings.stream().filter(Reading::getYes).count();
             return new PartValue(code(piece), id(piece), readings.size(), Double.NaN, Double.NaN, yes, readings.size() - yes, piece.isFailed(), differs, instruments, sessions, age, others, measurements);
         }
-        double low = median(readings.stream().mapToDouble(r -> r.getCensoring() == Censoring.LESS_THAN ? Double.NEGATIVE_INFINITY : r.getValue()).toArray());
-        double high = median(readings.stream().mapToDouble(r -> r.getCensoring() == Censoring.MORE_THAN ? Double.POSITIVE_INFINITY : r.getValue()).toArray());
-        return new PartValue(code(piece), id(piece), readings.size(), low, high, 0, 0, piece.isFailed(), differs, instruments, sessions, age, others, measurements);
+        return new PartValue(code(piece), id(piece), readings.size(), low(readings), high(readings), 0, 0, piece.isFailed(), differs, instruments, sessions, age, others, measurements);
+    }
+
+    /** Lower end of the median of numbers and bounds, one at least; minus infinity when half of them are only known to be less than something. */
+    public static double low(List<Reading> readings) {
+        return median(readings.stream().mapToDouble(r -> r.getCensoring() == Censoring.LESS_THAN ? Double.NEGATIVE_INFINITY : r.getValue()).toArray());
+    }
+
+    /** Upper end of the same. */
+    public static double high(List<Reading> readings) {
+        return median(readings.stream().mapToDouble(r -> r.getCensoring() == Censoring.MORE_THAN ? Double.POSITIVE_INFINITY : r.getValue()).toArray());
     }
 
     /** The median of bounds: the median of the lower ends and of the upper ends enclose the median of the values. */

@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 
 import org.flexwright.core.property.PropertyDef;
+import org.flexwright.core.trial.Measurements;
 import org.flexwright.model.Censoring;
 import org.flexwright.model.GaugeCell;
 import org.flexwright.model.GaugeStudy;
@@ -58,7 +59,7 @@ public record ReadingScatter(double sd, double df, String from) {
 
     private static int repeats(GaugeCell cell) {
         long counted = cell.getReadings().stream().filter(r -> r.getValue() != null && r.getCensoring() == Censoring.NONE)
-                .filter(r -> r.getLeftOut() == null || r.getLeftOut().isBlank()).count();
+                .filter(Measurements::counts).count();
         return (int) Math.max(0, counted - 1);
     }
 

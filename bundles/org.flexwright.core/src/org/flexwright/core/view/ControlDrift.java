@@ -8,6 +8,7 @@ import java.util.Optional;
 
 import org.flexwright.core.property.PropertyCatalogue;
 import org.flexwright.core.property.PropertyDef;
+import org.flexwright.core.trial.Measurements;
 import org.flexwright.core.verdict.ControlReading;
 import org.flexwright.core.verdict.Doubts;
 import org.flexwright.model.Censoring;
@@ -58,7 +59,7 @@ public record ControlDrift(PropertyDef property, List<Row> rows) {
 
     private static double[] values(ControlPiece piece, Session session, PropertyDef property) {
         return piece.getMeasurements().stream().filter(m -> m.getSession() == session && isOf(m, property)).flatMap(m -> m.getReadings().stream())
-                .filter(r -> r.getValue() != null && r.getCensoring() == Censoring.NONE && (r.getLeftOut() == null || r.getLeftOut().isBlank()))
+                .filter(r -> r.getValue() != null && r.getCensoring() == Censoring.NONE && Measurements.counts(r))
                 .mapToDouble(Reading::getValue).sorted().toArray();
     }
 

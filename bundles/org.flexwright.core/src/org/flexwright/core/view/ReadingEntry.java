@@ -21,6 +21,7 @@ import org.flexwright.core.session.Edit;
 import org.flexwright.core.session.ProjectSession;
 import org.flexwright.core.session.RefusedException;
 import org.flexwright.core.session.StoreException;
+import org.flexwright.core.trial.Measurements;
 import org.flexwright.core.verdict.ControlReading;
 import org.flexwright.core.verdict.Doubts;
 import org.flexwright.core.verdict.PartValues;
@@ -204,7 +205,7 @@ public final class ReadingEntry {
 
     private List<Reading> readings(Specimen piece) {
         Measurement measurement = measurement(piece);
-        return measurement == null ? List.of() : measurement.getReadings().stream().filter(r -> r.getLeftOut() == null || r.getLeftOut().isBlank()).toList();
+        return measurement == null ? List.of() : measurement.getReadings().stream().filter(Measurements::counts).toList();
     }
 
     /** Goes on to the first piece after this one that wants readings; stays when there is none. */

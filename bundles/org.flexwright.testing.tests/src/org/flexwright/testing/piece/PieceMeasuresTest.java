@@ -94,6 +94,22 @@ class PieceMeasuresTest {
         };
     }
 
+    /** At the end of the formula's range a doubtful temperature counts as much as before it, and a wire is one weighing more. */
+    @Test
+    void nothingThatIsWeighedOrReadDropsOutOfTheBand() {
+        double sure = width(atWarmth(40, null, 0));
+        double doubtful = width(atWarmth(40, null, 2));
+        assertTrue(doubtful > 1.05 * sure, doubtful + " and " + sure);
+        assertTrue(width(atWarmth(23, 0.02, 0.5)) > 1.2 * width(atWarmth(23, null, 0.5)));
+    }
+
+    private static Estimate atWarmth(double celsius, Double wire, double temperatureGood) {
+        return switch (new DensityCalculation().run(new DensityCalculation.Inputs(10, 1.2, null, celsius, false, wire, 0.005, 0.01, temperatureGood))) {
+            case Outcome.Done<DensityCalculation.Results> done -> done.results().density();
+            case Outcome.Refused<DensityCalculation.Results> no -> throw new AssertionError(no.why().text());
+        };
+    }
+
     @Test
     void whatFloatsOrDisplacesNothingIsRefusedInOneSentence() {
         for (Map<String, String> typed : List.of(Map.of("inWater", "-0.3 g"), Map.of("inWater", "10 g"), Map.of("inWater", "11 g"), Map.of("inWater", "0.01 g", "wire", "0.02 g"))) {

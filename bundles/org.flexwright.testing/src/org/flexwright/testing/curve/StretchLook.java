@@ -20,6 +20,7 @@ import org.flexwright.model.Censoring;
 import org.flexwright.model.ChannelRole;
 import org.flexwright.model.Recording;
 import org.flexwright.numerics.Line;
+import org.flexwright.numerics.StudentT;
 import org.flexwright.testing.Say;
 import org.flexwright.testing.data.Slack;
 import org.flexwright.testing.data.StretchDetails;
@@ -43,6 +44,7 @@ final class StretchLook {
     /** A loop is closed when the piece comes back to this share of its stretch. */
     private static final double CLOSED = 0.2;
     private static final double REST = 0.02;
+    private static final double UPPER = 0.975;
     private static final double SCATTERS = 5;
     private static final Source STRESS = Source.derived("force over undeformed width and thickness; section taken as known to 2 %, as far as ISO 37 lets three thickness readings differ");
     private static final Source STRESS_ALONE = Source.derived(STRESS.text() + "; the force taken as exact, no gauge with a known accuracy is named");
@@ -270,7 +272,7 @@ final class StretchLook {
         if (line.isPresent() && line.get().slope() > 0) {
             double modulus = line.get().slope() * unitStrain * toStress;
             double scatter = line.get().slopeError().orElse(Double.NaN) / line.get().slope();
-            stress("tangent-modulus", CurveProperties.TANGENT_MODULUS, modulus, Double.isNaN(scatter) ? null : 2 * scatter);
+            stress("tangent-modulus", CurveProperties.TANGENT_MODULUS, modulus, Double.isNaN(scatter) ? null : StudentT.quantile(UPPER, line.get().n() - 2.0) * scatter);
         } else {
             remarks.add(Say.note(TENSILE, "curve.stretch.fewRows"));
         }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 
 import org.flexwright.core.Estimate;
+import org.flexwright.core.trial.Measurements;
 import org.flexwright.model.Measurement;
 import org.flexwright.model.PropertyKey;
 import org.flexwright.model.Reading;
@@ -65,7 +66,7 @@ public record Decay(Specimen piece, GaugeScale scale, String spot, List<DecayCal
     }
 
     private static List<Double> values(Measurement measurement) {
-        return measurement.getReadings().stream().filter(r -> r.getLeftOut() == null || r.getLeftOut().isBlank()).map(Reading::getValue).filter(v -> v != null).toList();
+        return measurement.getReadings().stream().filter(Measurements::counts).map(Reading::getValue).filter(v -> v != null).toList();
     }
 
     /** The line over the logarithm of time. */

@@ -8,6 +8,7 @@ import org.flexwright.core.Estimate;
 import org.flexwright.core.Rounded;
 import org.flexwright.core.Source;
 import org.flexwright.core.rubber.ModulusBand;
+import org.flexwright.core.trial.Measurements;
 import org.flexwright.model.CalculationRun;
 import org.flexwright.model.Knowledge;
 import org.flexwright.model.Measurement;
@@ -117,6 +118,6 @@ public final class ModulusKnown {
     }
 
     private static List<Double> counting(Measurement measurement) {
-        return measurement.getReadings().stream().filter(r -> r.getLeftOut() == null || r.getLeftOut().isBlank()).map(Reading::getValue).filter(Objects::nonNull).toList();
+        return measurement.getReadings().stream().filter(Measurements::counts).map(Reading::getValue).filter(Objects::nonNull).toList();
     }
 }

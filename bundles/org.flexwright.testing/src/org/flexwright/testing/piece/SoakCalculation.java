@@ -19,6 +19,7 @@ import org.flexwright.core.calc.Field;
 import org.flexwright.core.calc.Outcome;
 import org.flexwright.core.field.FieldText;
 import org.flexwright.core.find.Remark;
+import org.flexwright.core.trial.Measurements;
 import org.flexwright.model.Censoring;
 import org.flexwright.model.Measurement;
 import org.flexwright.model.Reading;
@@ -144,7 +145,7 @@ public final class SoakCalculation implements Calculation<SoakCalculation.Inputs
     }
 
     private static List<Double> grams(Measurement measurement) {
-        return measurement.getReadings().stream().filter(r -> r.getValue() != null && r.getCensoring() == Censoring.NONE && (r.getLeftOut() == null || r.getLeftOut().isBlank())).map(
+        return measurement.getReadings().stream().filter(r -> r.getValue() != null && r.getCensoring() == Censoring.NONE && Measurements.counts(r)).map(
                 Reading::getValue).toList();
     }
 }

@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.function.Consumer;
 
 import org.flexwright.core.find.Finding;
+import org.flexwright.core.trial.Measurements;
 import org.flexwright.model.Measurement;
 import org.flexwright.model.Project;
 import org.flexwright.model.PropertyKey;
@@ -50,7 +51,7 @@ final class Pieces {
 
     /** Values of the readings that count, in order. */
     static List<Double> values(Measurement measurement) {
-        return measurement.getReadings().stream().filter(r -> r.getLeftOut() == null || r.getLeftOut().isBlank()).map(Reading::getValue)
+        return measurement.getReadings().stream().filter(Measurements::counts).map(Reading::getValue)
                 .filter(Objects::nonNull).toList();
     }
 

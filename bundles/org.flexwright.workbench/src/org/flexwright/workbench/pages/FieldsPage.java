@@ -3,8 +3,8 @@ package org.flexwright.workbench.pages;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.flexwright.core.field.FieldDescriptors;
 import org.flexwright.core.field.FormModel;
+import org.flexwright.core.field.ModelFields;
 import org.flexwright.workbench.kit.Bindings;
 import org.flexwright.workbench.kit.FormPane;
 import org.flexwright.workbench.kit.Grid;
@@ -21,7 +21,7 @@ final class FieldsPage implements EditorPage {
     FieldsPage(Composite parent, PageContext context) {
         page = new ScrollPane(parent, context.kit(), 1, Spacing.PAGE);
         findings = new FindingStrips(page.body(), context);
-        FormModel model = FormModel.bound(context.session(), context.subject(), FieldDescriptors.ofClass(context.subject().eClass()));
+        FormModel model = FormModel.bound(context.session(), context.subject(), ModelFields.of(context.subject(), context.registries().properties()));
         form = new FormPane(page.body(), context.kit(), Bindings.of(model, context.session().readOnly()));
         page.addDisposeListener(event -> model.close());
         form.setLayoutData(Grid.wide());

@@ -14,6 +14,7 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.flexwright.core.gauge.GaugeStudies;
 import org.flexwright.core.gauge.GaugeTable;
+import org.flexwright.core.naming.Names;
 import org.flexwright.core.ranking.Rankings;
 import org.flexwright.model.GaugeStudy;
 import org.flexwright.model.Instrument;
@@ -82,7 +83,7 @@ class StudyPagesTest {
         ranking.setQuestion("which feels liveliest?");
         Pages.session().execute("test", edit -> Rankings.add(edit, ranking));
         Shell shell = Pages.open(ranking, "ranking.orders");
-        List<String> names = Rankings.pieces(Pages.project()).stream().map(Rankings::name).limit(4).toList();
+        List<String> names = Rankings.pieces(Pages.project()).stream().map(Names::piece).limit(4).toList();
         for (String who : List.of("Ana", "Ben", "Cy")) {
             Ui.type(Ui.find(shell, Text.class, "Who"), who);
             Text order = Ui.find(shell, Text.class, "Order, first to last");

@@ -12,6 +12,7 @@ import org.eclipse.swt.widgets.Text;
 import org.flexwright.core.field.FieldDescriptor;
 import org.flexwright.core.field.FieldDescriptors;
 import org.flexwright.core.field.FormModel;
+import org.flexwright.core.naming.Names;
 import org.flexwright.core.ranking.RankOutcome;
 import org.flexwright.core.ranking.RankOutcome.Place;
 import org.flexwright.core.ranking.Rankings;
@@ -63,7 +64,7 @@ final class RankingPage extends BlockPage {
         Block result = new Block(body(), kit(), "What it comes to", 1, Spacing.FIELDS);
         said = kit().pane(result.body(), 1, Spacing.FIELDS);
         said.setLayoutData(Grid.wide());
-        places = new Listing<>(result.body(), kit(), "Order of all", 12, List.of(Column.number("Place", 7, place -> String.valueOf(place.place())), Column.text("Piece", 20, place -> Rankings.name(place
+        places = new Listing<>(result.body(), kit(), "Order of all", 12, List.of(Column.number("Place", 7, place -> String.valueOf(place.place())), Column.text("Piece", 20, place -> Names.piece(place
                 .piece())), Column.text("Placed", 12, place -> place.placed().text()), Column.number("First by", 9,
                         place -> String.valueOf(place.first()))));
         places.control().setLayoutData(Grid.wide());
@@ -100,7 +101,7 @@ final class RankingPage extends BlockPage {
 
     /** What can be ranked, as it can be typed. */
     private String names() {
-        List<String> names = Rankings.pieces(context().session().project()).stream().map(Rankings::name).toList();
+        List<String> names = Rankings.pieces(context().session().project()).stream().map(Names::piece).toList();
         return names.isEmpty() ? "There are no pieces yet." : "Pieces: " + names.stream().limit(NAMED).collect(Collectors.joining(", ")) + (names.size() > NAMED ? ", …" : "");
     }
 

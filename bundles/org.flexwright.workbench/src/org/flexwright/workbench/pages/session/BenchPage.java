@@ -19,6 +19,7 @@ import org.flexwright.core.naming.Names;
 import org.flexwright.core.reading.ReadingPrinter;
 import org.flexwright.core.trial.BenchSessions;
 import org.flexwright.core.trial.Instruments;
+import org.flexwright.core.trial.Measurements;
 import org.flexwright.core.verdict.ControlReading;
 import org.flexwright.core.verdict.Doubts;
 import org.flexwright.model.ControlPiece;
@@ -124,7 +125,7 @@ final class BenchPage extends BlockPage {
     }
 
     private static List<Reading> counting(Measurement measurement) {
-        return measurement.getReadings().stream().filter(r -> r.getLeftOut() == null || r.getLeftOut().isBlank()).toList();
+        return measurement.getReadings().stream().filter(Measurements::counts).toList();
     }
 
     private String readings(Measurement measurement) {
