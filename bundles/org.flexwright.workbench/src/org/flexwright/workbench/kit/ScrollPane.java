@@ -39,8 +39,13 @@ public final class ScrollPane extends Composite {
         body.addListener(SWT.Resize, event -> resized());
         kit.whenDressed(this, this::reflow);
         Listener follow = this::follow;
+        Listener wheel = this::wheel;
         getDisplay().addFilter(SWT.FocusIn, follow);
-        addListener(SWT.Dispose, event -> event.display.removeFilter(SWT.FocusIn, follow));
+        getDisplay().addFilter(SWT.MouseVerticalWheel, wheel);
+        addListener(SWT.Dispose, event -> {
+            event.display.removeFilter(SWT.FocusIn, follow);
+            event.display.removeFilter(SWT.MouseVerticalWheel, wheel);
+        });
     }
 
     /** Where the page's controls go. */
@@ -136,6 +141,27 @@ public final class ScrollPane extends Composite {
                 return;
             }
         }
+    }
+
+    /**
+     * GTK gives the wheel over a page that was opened later to the window around it, until the window is resized: so the page turns it
+     * itself when it hears of it that way. A wheel that reaches something on the page is left to the system.
+     */
+    private void wheel(Event event) {
+        if (event.widget instanceof Composite around && around != this && holds(around) && scroller.isVisible()
+                && scroller.getClientArea().contains(event.display.map(null, scroller, event.display.getCursorLocation()))) {
+            scroller.setOrigin(0, scroller.getOrigin().y - event.count * scroller.getVerticalBar().getIncrement());
+            event.doit = false;
+        }
+    }
+
+    private boolean holds(Composite around) {
+        for (Composite up = getParent(); up != null; up = up.getParent()) {
+            if (up == around) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void follow(Event event) {
