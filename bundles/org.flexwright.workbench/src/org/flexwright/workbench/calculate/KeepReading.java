@@ -82,7 +82,7 @@ final class KeepReading {
         piece.show(pieces, pieces.contains(before) ? before : pieces.isEmpty() ? null : pieces.getFirst());
         List<Session> sessions = project.map(p -> List.copyOf(p.getSessions()).reversed()).orElse(List.of());
         Session session = when.chosen();
-        when.show(sessions, sessions.contains(session) ? session : null);
+        when.show(sessions, session != null && sessions.contains(session) ? session : null);
         Grid.shown(pane, !pieces.isEmpty());
         enable();
     }
