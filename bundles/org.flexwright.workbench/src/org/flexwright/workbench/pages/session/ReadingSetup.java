@@ -3,6 +3,7 @@ package org.flexwright.workbench.pages.session;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EAttribute;
@@ -131,6 +132,9 @@ final class ReadingSetup extends Composite {
     private void fold() {
         int room = getClientArea().width / kit.type().chars(Role.BODY, CELL);
         int columns = Math.clamp(room, 1, 3);
+        while (columns > 1 && !fits(columns)) {
+            columns--;
+        }
         int fields = Math.clamp(getClientArea().width / kit.type().chars(Role.BODY, FIELD), 1, 5);
         GridLayout layout = (GridLayout) getLayout();
         GridLayout below = (GridLayout) conditions.getLayout();
@@ -142,6 +146,19 @@ final class ReadingSetup extends Composite {
             ((GridLayout) bench.getLayout()).numColumns = fields;
             ScrollPane.reflowAround(this);
         }
+    }
+
+    /** Whether the three choices stand in so many columns with all their words. */
+    private boolean fits(int columns) {
+        int[] widths = new int[columns];
+        List<PickBox<?>> choices = List.of(what, pieces, gauge);
+        for (int i = 0; i < choices.size(); i++) {
+            int natural = choices.get(i).control().getParent().computeSize(SWT.DEFAULT, SWT.DEFAULT).x;
+            widths[i % columns] = Math.max(widths[i % columns], natural);
+        }
+        GridLayout layout = (GridLayout) getLayout();
+        int around = 2 * layout.marginWidth + layout.marginLeft + layout.marginRight + (columns - 1) * layout.horizontalSpacing;
+        return IntStream.of(widths).sum() + around <= getClientArea().width;
     }
 
     /** Offers what is in the project now; what is chosen stays where it still is there. */
@@ -180,6 +197,9 @@ final class ReadingSetup extends Composite {
         gauge.show(ReadingPlan.gauges(project(), session), ReadingPlan.likelyGauge(project(), session, property));
         refresh();
         makeConditions();
+        if (getClientArea().width > 0) {
+            fold();
+        }
     }
 
     private void makeConditions() {
