@@ -15,6 +15,7 @@ import java.util.Map;
  * Arguments: the folder of the project, the page to write. Exit status 1 when a comparison failed or there is none.
  */
 public final class CheckPage {
+	private static final int MOST_NAMED = 12;
 	private static final List<String> MODULE_FOLDERS = List.of("bundles", "releng");
 
 	private CheckPage() {
@@ -42,7 +43,7 @@ public final class CheckPage {
 		for (Coverage.Sheet sheet : coverage.sheets()) {
 			out.println("checks " + sheet.name() + ": " + sheet.covered() + " / " + sheet.total() + " covered");
 			if (!sheet.uncovered().isEmpty()) {
-				out.println("  not covered: " + String.join(" ", sheet.uncovered()));
+				out.println("  not covered: " + named(sheet.uncovered()));
 			}
 		}
 		coverage.problems().forEach(problem -> out.println("FAILED " + problem));
@@ -96,6 +97,11 @@ public final class CheckPage {
 			appendRows(h, id, catalogue.expected(id).orElseThrow(), byId.getOrDefault(id, List.of()));
 		}
 		return h.append("</table></body></html>\n").toString();
+	}
+
+	/** The page names them all; here a screen is not filled with them. */
+	private static String named(List<String> ids) {
+		return ids.size() <= MOST_NAMED ? String.join(" ", ids) : String.join(" ", ids.subList(0, MOST_NAMED)) + " and " + (ids.size() - MOST_NAMED) + " more";
 	}
 
 	private static void appendRows(StringBuilder h, String id, String expected, List<CheckResult> results) {
