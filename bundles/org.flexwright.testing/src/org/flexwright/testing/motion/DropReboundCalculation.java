@@ -2,9 +2,9 @@ package org.flexwright.testing.motion;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 import org.flexwright.core.Estimate;
-import org.flexwright.core.Rounded;
 import org.flexwright.core.Source;
 import org.flexwright.core.calc.Calculation;
 import org.flexwright.core.calc.CalculationInfo;
@@ -63,11 +63,9 @@ public final class DropReboundCalculation implements Calculation<DropReboundCalc
 
     @Override
     public Outcome<Results> run(Inputs in) {
-        for (int i = 0; i < in.rebounds().size(); i++) {
-            double height = in.rebounds().get(i);
-            if (!(height > 0 && height < in.drop())) {
-                return Outcome.refused("rebounds", Say.message("drop.height", i + 1, Rounded.text(height, "mm"), Rounded.text(in.drop(), "mm")), Say.message("drop.height.remedy"));
-            }
+        Optional<Outcome<Results>> refused = ReboundHeights.refused(in.rebounds(), in.drop());
+        if (refused.isPresent()) {
+            return refused.get();
         }
         double[] share = in.rebounds().stream().mapToDouble(h -> h / in.drop()).toArray();
         double median = Descriptive.median(share);

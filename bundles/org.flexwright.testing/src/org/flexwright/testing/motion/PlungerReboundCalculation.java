@@ -2,6 +2,7 @@ package org.flexwright.testing.motion;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 import org.flexwright.core.Estimate;
 import org.flexwright.core.Rounded;
@@ -62,11 +63,9 @@ public final class PlungerReboundCalculation implements Calculation<PlungerRebou
 
     @Override
     public Outcome<Results> run(Inputs in) {
-        for (int i = 0; i < in.rebounds().size(); i++) {
-            double height = in.rebounds().get(i);
-            if (!(height > 0 && height < FALL)) {
-                return Outcome.refused("rebounds", Say.message("drop.height", i + 1, Rounded.text(height, "mm"), Rounded.text(FALL, "mm")), Say.message("drop.height.remedy"));
-            }
+        Optional<Outcome<Results>> refused = ReboundHeights.refused(in.rebounds(), FALL);
+        if (refused.isPresent()) {
+            return refused.get();
         }
         double[] share = in.rebounds().stream().skip(CONDITIONING).limit(READ).mapToDouble(h -> 100 * h / FALL).toArray();
         List<Remark> remarks = new ArrayList<>();
